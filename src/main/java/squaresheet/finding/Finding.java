@@ -1,0 +1,35 @@
+package squaresheet.finding;
+
+/**
+ * One thing said about a user's input. Sentences have no final period.
+ *
+ * @param info the check or reader that speaks
+ * @param where the place
+ * @param found the value there, as the user would recognise it; empty where there is none to show
+ * @param expected the value it should be; empty where that is not known
+ * @param says the sentence: what it is, what it must be, why
+ * @param worth what it is worth in packs or money, such as {@code 5 bundles}; empty where that is not known
+ */
+public record Finding(
+    CheckInfo info, Where where, String found, String expected, String says, String worth) {
+
+  /** A finding that shows no values beside its sentence. */
+  public Finding(CheckInfo info, Where where, String says) {
+    this(info, where, "", "", says, "");
+  }
+
+  /** Whether this withholds the totals. */
+  public boolean isError() {
+    return info.severity() == Severity.ERROR;
+  }
+
+  /** The same finding at another place. */
+  public Finding at(Where place) {
+    return new Finding(info, place, found, expected, says, worth);
+  }
+
+  /** The same finding, worth so much. */
+  public Finding worth(String packsOrMoney) {
+    return new Finding(info, where, found, expected, says, packsOrMoney);
+  }
+}
