@@ -22,6 +22,11 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
   /** Pounds in a kilogram, from the exact 0.45359237 kg in a pound. */
   private static final double KILOGRAM = 1 / 0.45359237;
 
+  private static final List<String> COUNTED = List.of(
+      "coil", "tube", "pail", "bag", "can", "carton", "pallet", "load", "layer", "course", "row",
+      "nail", "day", "plane", "stick", "job", "vent", "boot", "person", "gallon", "pack", "opening",
+      "length", "board", "step", "trip", "container", "mark", "line", "story", "place", "crew");
+
   /** Every spelling, in lower case, to its word. */
   static final Map<String, UnitWord> SPELLINGS = spellings();
 
@@ -34,44 +39,42 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
   }
 
   private static void addMeasures(Map<String, UnitWord> all) {
+    addLengths(all);
+    Unit.Kind squares = Unit.Kind.SQUARES;
+    add(all, "length", 2, squares, 100, "square squares sq sqs 'roof square' 'roof squares'");
+    add(all, "time", 1, Unit.Kind.HOURS, 1, "hour hours hr hrs h");
+    add(all, "time", 1, Unit.Kind.HOURS, 1 / 60.0, "minute minutes min mins");
+    add(all, "weight", 1, Unit.Kind.WEIGHT, 1, "lb lbs pound pounds");
+    add(all, "weight", 1, Unit.Kind.WEIGHT, 1 / 16.0, "oz ounce ounces");
+    add(all, "weight", 1, Unit.Kind.WEIGHT, 2000, "ton tons");
+    add(all, "weight", 1, Unit.Kind.WEIGHT, KILOGRAM, "kg kilogram kilograms");
+    add(all, "pitch", 1, Unit.Kind.PITCH, 1, "pitch :12 /12 'in per 12' x/12 x:12");
+    add(all, "angle", 1, Unit.Kind.ANGLE, Math.PI / 180, "degree degrees deg °");
+    add(all, "angle", 1, Unit.Kind.ANGLE, 1, "rad radian radians");
+    add(all, "", 1, Unit.Kind.RATIO, 0.01, "% percent pct");
+  }
+
+  private static void addLengths(Map<String, UnitWord> all) {
+    Unit.Kind length = Unit.Kind.LENGTH;
     add(
         all,
-        1,
         "length",
         1,
-        Unit.Kind.LENGTH,
-        "ft foot feet lf 'lin ft' 'lineal ft' 'linear ft' 'linear feet' '",
-        1);
-    add(all, 1, "length", 1, Unit.Kind.LENGTH, "in inch inches \"", 1 / 12.0);
-    add(all, 1, "length", 1, Unit.Kind.LENGTH, "yd yard yards", 3);
-    add(all, 1, "length", 1, Unit.Kind.LENGTH, "m metre metres meter meters", METRE);
-    add(all, 1, "length", 1, Unit.Kind.LENGTH, "cm centimetre centimetres", METRE / 100);
-    add(all, 1, "length", 1, Unit.Kind.LENGTH, "mm millimetre millimetres", METRE / 1000);
-    add(
-        all,
+        length,
         1,
-        "length",
-        2,
-        Unit.Kind.SQUARES,
-        "square squares sq sqs 'roof square' 'roof squares'",
-        100);
-    add(all, 2, "time", 1, Unit.Kind.HOURS, "hour hours hr hrs h", 1);
-    add(all, 2, "time", 1, Unit.Kind.HOURS, "minute minutes min mins", 1 / 60.0);
-    add(all, 2, "weight", 1, Unit.Kind.WEIGHT, "lb lbs pound pounds", 1);
-    add(all, 2, "weight", 1, Unit.Kind.WEIGHT, "oz ounce ounces", 1 / 16.0);
-    add(all, 2, "weight", 1, Unit.Kind.WEIGHT, "ton tons", 2000);
-    add(all, 2, "weight", 1, Unit.Kind.WEIGHT, "kg kilogram kilograms", KILOGRAM);
-    add(all, 2, "pitch", 1, Unit.Kind.PITCH, "pitch :12 /12 'in per 12' x/12 x:12", 1);
-    add(all, 2, "angle", 1, Unit.Kind.ANGLE, "degree degrees deg °", Math.PI / 180);
-    add(all, 2, "angle", 1, Unit.Kind.ANGLE, "rad radian radians", 1);
-    add(all, 2, "", 1, Unit.Kind.RATIO, "% percent pct", 0.01);
+        "ft foot feet lf 'lin ft' 'lineal ft' 'linear ft' 'linear feet' '");
+    add(all, "length", 1, length, 1 / 12.0, "in inch inches \"");
+    add(all, "length", 1, length, 3, "yd yard yards");
+    add(all, "length", 1, length, METRE, "m metre metres meter meters");
+    add(all, "length", 1, length, METRE / 100, "cm centimetre centimetres");
+    add(all, "length", 1, length, METRE / 1000, "mm millimetre millimetres");
   }
 
   private static void addMoney(Map<String, UnitWord> all) {
-    add(all, 0, "money USD", 1, Unit.Kind.MONEY, "$ usd dollar dollars", 1);
-    add(all, 0, "money USD", 1, Unit.Kind.MONEY, "cent cents ¢", 0.01);
-    add(all, 0, "money EUR", 1, Unit.Kind.MONEY, "€ eur euro euros", 1);
-    add(all, 0, "money GBP", 1, Unit.Kind.MONEY, "£ gbp", 1);
+    add(all, "money USD", 1, Unit.Kind.MONEY, 1, "$ usd dollar dollars");
+    add(all, "money USD", 1, Unit.Kind.MONEY, 0.01, "cent cents ¢");
+    add(all, "money EUR", 1, Unit.Kind.MONEY, 1, "€ eur euro euros");
+    add(all, "money GBP", 1, Unit.Kind.MONEY, 1, "£ gbp");
     for (String code : List.of("CAD", "AUD", "NZD", "CHF", "MXN")) {
       UnitWord word = new UnitWord(0, code, "money " + code, 1, 1, Unit.Kind.MONEY);
       all.put(code.toLowerCase(java.util.Locale.ROOT), word);
@@ -84,57 +87,23 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
     pack(all, Unit.Kind.BOXES, "box boxes bx");
     pack(all, Unit.Kind.PIECES, "piece pieces pc pcs each ea");
     pack(all, Unit.Kind.SHEETS, "sheet sheets sht shts");
-    for (String word : List.of(
-        "coil",
-        "tube",
-        "pail",
-        "bag",
-        "can",
-        "carton",
-        "pallet",
-        "load",
-        "layer",
-        "course",
-        "row",
-        "nail",
-        "day",
-        "plane",
-        "stick",
-        "job",
-        "vent",
-        "boot",
-        "person",
-        "gallon",
-        "pack",
-        "opening",
-        "length",
-        "board",
-        "step",
-        "trip",
-        "container",
-        "mark",
-        "line",
-        "story",
-        "place")) {
-      pack(all, Unit.Kind.COUNT, word + " " + word + "s");
-    }
-    pack(all, Unit.Kind.COUNT, "crew crews crewmember");
+    COUNTED.forEach(word -> pack(all, Unit.Kind.COUNT, word + " " + word + "s"));
   }
 
   private static void pack(Map<String, UnitWord> all, Unit.Kind kind, String words) {
     String word = words.substring(0, words.indexOf(' '));
-    add(all, 3, word, 1, kind, words, 1);
+    add(all, word, 1, kind, 1, words);
   }
 
   private static void add(
       Map<String, UnitWord> all,
-      int order,
       String dimension,
       int degree,
       Unit.Kind kind,
-      String spellings,
-      double size) {
+      double size,
+      String spellings) {
     List<String> words = UnitText.words(spellings);
+    int order = dimension.startsWith("money") ? 0 : dimension.equals("length") ? 1 : 2;
     UnitWord word = new UnitWord(order, words.get(0), dimension, degree, size, kind);
     words.forEach(spelling -> all.put(spelling, word));
   }
