@@ -23,9 +23,38 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
   private static final double KILOGRAM = 1 / 0.45359237;
 
   private static final List<String> COUNTED = List.of(
-      "coil", "tube", "pail", "bag", "can", "carton", "pallet", "load", "layer", "course", "row",
-      "nail", "day", "plane", "stick", "job", "vent", "boot", "person", "gallon", "pack", "opening",
-      "length", "board", "step", "trip", "container", "mark", "line", "story", "place", "crew");
+      "coil",
+      "tube",
+      "pail",
+      "bag",
+      "can",
+      "carton",
+      "pallet",
+      "load",
+      "layer",
+      "course",
+      "row",
+      "nail",
+      "day",
+      "plane",
+      "stick",
+      "job",
+      "vent",
+      "boot",
+      "person",
+      "gallon",
+      "pack",
+      "opening",
+      "length",
+      "board",
+      "step",
+      "trip",
+      "container",
+      "mark",
+      "line",
+      "story",
+      "place",
+      "crew");
 
   /** Every spelling, in lower case, to its word. */
   static final Map<String, UnitWord> SPELLINGS = spellings();
