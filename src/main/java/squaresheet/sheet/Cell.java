@@ -26,4 +26,14 @@ public record Cell(Content stored, String formula, String format) {
   public boolean isBlank() {
     return formula.isEmpty() && stored.isBlank();
   }
+
+  /** Whether the number format shows a date or a time. */
+  public boolean isDate() {
+    return NumberFormat.isDate(format);
+  }
+
+  /** Whether the number format shows hundredths. */
+  public boolean isPercent() {
+    return NumberFormat.isPercent(format);
+  }
 }

@@ -38,4 +38,12 @@ public sealed interface Content {
   default boolean isBlank() {
     return this instanceof Blank;
   }
+
+  /**
+   * The text as a csv file may hold it: with an apostrophe before it where a spreadsheet program would run it as a
+   * formula. Plain numbers are left alone.
+   */
+  static String safeForCsv(String text) {
+    return CsvText.safe(text);
+  }
 }

@@ -1,0 +1,95 @@
+package squaresheet.sheet;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What a sheet has beside its cells. Filled by {@link SheetBuilder}, then left alone. */
+final class SheetParts {
+
+  private final List<Block> merged = new ArrayList<>();
+  private final List<Sheet.Table> tables = new ArrayList<>();
+  private final Map<Ref, Sheet.Comment> comments = new TreeMap<>();
+  private final List<Sheet.Validation> validations = new ArrayList<>();
+  private final List<Sheet.Link> links = new ArrayList<>();
+  private final List<Block> arrays = new ArrayList<>();
+  private final BitSet hiddenRows = new BitSet();
+  private final BitSet hiddenColumns = new BitSet();
+  private Sheet.Visibility visibility = Sheet.Visibility.VISIBLE;
+  private Optional<Block> filter = Optional.empty();
+  private Optional<Block> used = Optional.empty();
+  private int frozenRows;
+  private int frozenColumns;
+
+  List<Block> merged() {
+    return merged;
+  }
+
+  List<Sheet.Table> tables() {
+    return tables;
+  }
+
+  Map<Ref, Sheet.Comment> comments() {
+    return comments;
+  }
+
+  List<Sheet.Validation> validations() {
+    return validations;
+  }
+
+  List<Sheet.Link> links() {
+    return links;
+  }
+
+  List<Block> arrays() {
+    return arrays;
+  }
+
+  BitSet hiddenRows() {
+    return hiddenRows;
+  }
+
+  BitSet hiddenColumns() {
+    return hiddenColumns;
+  }
+
+  Sheet.Visibility visibility() {
+    return visibility;
+  }
+
+  void visibility(Sheet.Visibility is) {
+    visibility = is;
+  }
+
+  Optional<Block> filter() {
+    return filter;
+  }
+
+  void filter(Block block) {
+    filter = Optional.of(block);
+  }
+
+  Optional<Block> used() {
+    return used;
+  }
+
+  void used(Optional<Block> block) {
+    used = block;
+  }
+
+  int frozenRows() {
+    return frozenRows;
+  }
+
+  int frozenColumns() {
+    return frozenColumns;
+  }
+
+  void frozen(int rows, int columns) {
+    frozenRows = rows;
+    frozenColumns = columns;
+  }
+}
