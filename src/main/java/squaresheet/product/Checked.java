@@ -2,11 +2,24 @@ package squaresheet.product;
 
 import squaresheet.product.Product.Fact;
 import squaresheet.units.Length;
+import squaresheet.units.Pack;
+import squaresheet.units.Unit;
 
 /** The refusals and the measures that several products share. */
 final class Checked {
 
+  private static final Unit PIECE = Unit.parse("piece");
+
   private Checked() {}
+
+  /** The unit of a pack; one whose name is no unit of its own counts as a pack. */
+  static Unit unit(Pack pack) {
+    try {
+      return Unit.parse(pack.name());
+    } catch (IllegalArgumentException unusualName) {
+      return Unit.parse("pack");
+    }
+  }
 
   static void positive(String what, Length length) {
     if (!length.isPositive()) {
@@ -36,6 +49,6 @@ final class Checked {
   }
 
   static Fact pieces(Packing packing) {
-    return new Fact("pieces_per_pack", packing.pieces(), "pieces");
+    return new Fact("pieces_per_pack", packing.pieces(), PIECE.over(unit(packing.pack())));
   }
 }

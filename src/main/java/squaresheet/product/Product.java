@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import squaresheet.units.Length;
+import squaresheet.units.Unit;
 
 /** A product as bought: its physical size and packing, from which the rest is derived. */
 public sealed interface Product
@@ -126,9 +127,14 @@ public sealed interface Product
    *
    * @param name lower-case words joined by underscores; the role's prefix goes before it
    * @param value the measure in its unit
-   * @param unit the unit, as headings spell it
+   * @param unit the unit
    */
-  record Fact(String name, double value, String unit) {}
+  record Fact(String name, double value, Unit unit) {
+
+    Fact(String name, double value, String unit) {
+      this(name, value, Unit.parse(unit));
+    }
+  }
 
   /**
    * A bent piece that goes in with each course along a sidewall.

@@ -120,7 +120,7 @@ public record Shingle(
         Checked.pieces(packing()),
         new Fact("nails_usual", nails.usual(), "pieces"),
         new Fact("nails_high_wind", nails.highWind(), "pieces"),
-        new Fact("minimum_slope", minimumSlope.rise().doubleValue(), "in per ft"),
+        new Fact("minimum_slope", minimumSlope.rise().doubleValue(), "pitch"),
         new Fact("pack_weight", packing().weight().pounds().doubleValue(), "lb"));
   }
 
