@@ -32,8 +32,7 @@ final class Crossings {
 
   /** Whether the way from a over b to d turns straight back on itself. */
   private static boolean foldsBack(Point a, Point b, Point d) {
-    return turn(a, b, d) == 0
-        && (dot(a, b, d) < 0);
+    return turn(a, b, d) == 0 && (dot(a, b, d) < 0);
   }
 
   private static long dot(Point a, Point b, Point d) {

@@ -60,8 +60,7 @@ public sealed interface Fraction extends Comparable<Fraction> permits NarrowFrac
 
   /** The product. */
   default Fraction times(Fraction other) {
-    return of(
-        numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+    return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
   }
 
   /** The number times a whole number. */

@@ -97,8 +97,8 @@ record NarrowFraction(long top, long bottom) implements Fraction {
     if (bottom == narrow.bottom) {
       return Long.compare(top, narrow.top);
     }
-    int high = Long.compare(
-        Math.multiplyHigh(top, narrow.bottom), Math.multiplyHigh(narrow.top, bottom));
+    int high =
+        Long.compare(Math.multiplyHigh(top, narrow.bottom), Math.multiplyHigh(narrow.top, bottom));
     return high != 0 ? high : Long.compareUnsigned(top * narrow.bottom, narrow.top * bottom);
   }
 

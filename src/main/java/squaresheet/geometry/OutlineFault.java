@@ -45,9 +45,8 @@ final class OutlineFault {
     for (int corner = 0; corner < corners.size(); corner++) {
       Integer before = seen.putIfAbsent(corners.get(corner), corner);
       if (before != null) {
-        return Optional.of(
-            "corners must lie apart, but corners " + (before + 1) + " and " + (corner + 1)
-                + " are both at " + corners.get(corner));
+        return Optional.of("corners must lie apart, but corners " + (before + 1) + " and "
+            + (corner + 1) + " are both at " + corners.get(corner));
       }
     }
     return Optional.empty();
@@ -78,7 +77,8 @@ final class OutlineFault {
     long sum = 0;
     Point before = corners.get(corners.size() - 1);
     for (Point corner : corners) {
-      sum += before.x().units() * corner.y().units() - corner.x().units() * before.y().units();
+      sum += before.x().units() * corner.y().units()
+          - corner.x().units() * before.y().units();
       before = corner;
     }
     return sum;

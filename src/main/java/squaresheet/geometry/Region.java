@@ -19,9 +19,8 @@ public final class Region {
   private Region(Outline outline, List<Outline> holes) {
     this.outline = outline;
     this.holes = List.copyOf(holes);
-    this.bands = new Bands(Stream.concat(Stream.of(outline), holes.stream())
-        .map(Outline::corners)
-        .toList());
+    this.bands = new Bands(
+        Stream.concat(Stream.of(outline), holes.stream()).map(Outline::corners).toList());
   }
 
   /**
@@ -56,7 +55,8 @@ public final class Region {
 
   /** Twice the area, holes out, in units (1/320 mm) squared, exact. */
   public long doubledArea() {
-    return outline.doubledArea() - holes.stream().mapToLong(Outline::doubledArea).sum();
+    return outline.doubledArea()
+        - holes.stream().mapToLong(Outline::doubledArea).sum();
   }
 
   /** The area in square feet, holes out. */

@@ -32,9 +32,7 @@ record Trapezoid(Span bottom, Span top, Fraction height) {
       Crossing right = crossings.get(index + 1);
       if (!left.equals(right)) {
         pieces.add(new Trapezoid(
-            new Span(left.below, right.below),
-            new Span(left.above, right.above),
-            high.minus(low)));
+            new Span(left.below, right.below), new Span(left.above, right.above), high.minus(low)));
       }
     }
     return pieces;

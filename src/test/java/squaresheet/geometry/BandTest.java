@@ -43,8 +43,8 @@ class BandTest {
 
   @Test
   void a_hole_breaks_a_band_only_where_it_reaches_through() {
-    Region holed = Region.of(
-        figure(0, 0, 10, 0, 10, 10, 0, 10), List.of(figure(4, 2, 6, 2, 6, 5, 4, 5)));
+    Region holed =
+        Region.of(figure(0, 0, 10, 0, 10, 10, 0, 10), List.of(figure(4, 2, 6, 2, 6, 5, 4, 5)));
     assertThat(show(holed.spansOver(new Length(3), new Length(4)))).isEqualTo("0..4 6..10");
     assertThat(show(holed.spansOver(new Length(2), new Length(5)))).isEqualTo("0..4 6..10");
     assertThat(show(holed.spansOver(new Length(4), new Length(6)))).isEqualTo("0..10");
