@@ -71,9 +71,16 @@ public record Length(long units) implements Comparable<Length> {
 
   /** The exact length nearest to {@code inches}, at most 1/640 mm away. */
   public static Length nearestInches(BigDecimal inches) {
-    BigDecimal whole =
-        inches.multiply(BigDecimal.valueOf(PER_INCH)).setScale(0, RoundingMode.HALF_UP);
-    return new Length(whole.longValueExact());
+    return nearestUnits(inches.multiply(BigDecimal.valueOf(PER_INCH)));
+  }
+
+  /** The exact length nearest to {@code millimetres}, at most 1/640 mm away. */
+  public static Length nearestMillimetres(BigDecimal millimetres) {
+    return nearestUnits(millimetres.multiply(BigDecimal.valueOf(PER_MILLIMETRE)));
+  }
+
+  private static Length nearestUnits(BigDecimal units) {
+    return new Length(units.setScale(0, RoundingMode.HALF_UP).longValueExact());
   }
 
   private static Length exactly(BigDecimal units, long divisor) {

@@ -22,11 +22,12 @@ public record Pitch(BigDecimal rise) implements Comparable<Pitch> {
   private static final Pattern TEXT = Pattern.compile("(\\d+(?:\\.\\d+)?):12");
 
   public Pitch {
+    rise = rise.setScale(DECIMALS, RoundingMode.HALF_UP);
     if (rise.signum() < 0 || rise.compareTo(STEEPEST) > 0) {
-      throw new IllegalArgumentException(
-          "pitch must rise 0 to 24 inches per 12, but rises " + rise.toPlainString());
+      throw new IllegalArgumentException("pitch must rise 0 to 24 inches per 12, but rises "
+          + rise.stripTrailingZeros().toPlainString());
     }
-    rise = rise.setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    rise = rise.stripTrailingZeros();
     rise = rise.scale() < 0 ? rise.setScale(0) : rise;
   }
 

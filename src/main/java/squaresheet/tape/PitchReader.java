@@ -1,0 +1,176 @@
+package squaresheet.tape;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.tape.PitchText.Slope;
+import squaresheet.units.Pitch;
+
+/**
+ * Reads one pitch and says what is wrong with it.
+ *
+ * @param locale whose decimal mark holds
+ * @param dates how serial numbers stand for days
+ */
+record PitchReader(Locale locale, DateSystem dates) {
+
+  private static final BigDecimal FOOT = BigDecimal.valueOf(12);
+  private static final BigDecimal STEEPEST = BigDecimal.valueOf(24);
+  private static final BigDecimal PERCENT = BigDecimal.valueOf(100);
+  /** Runs that people write after a slash beside 12: percent, the metric square, parts in a thousand. */
+  private static final Set<Integer> SLASH_RUNS = Set.of(12, 100, 250, 1000);
+
+  private static final int LONGEST_TEXT = 60;
+  private static final String LIKE = "pitch must read like 6/12, 6:12, 26.57° or 50%";
+
+  Read<Pitch> read(Written written, Where where) {
+    if (written instanceof Written.Number number) {
+      Spot spot = new Spot(where, Shown.number(number.value()));
+      return Double.isFinite(number.value()) ? number(spot, number) : unreadable(spot);
+    }
+    return text(((Written.Text) written).text(), where);
+  }
+
+  private Read<Pitch> number(Spot spot, Written.Number number) {
+    double value = number.value();
+    BigDecimal decimal = BigDecimal.valueOf(value);
+    if (Shown.isDate(number.format()) && value >= 1) {
+      return Dated.pitch(spot, dates.date(value));
+    }
+    if (Shown.isTime(number.format()) && value > 0) {
+      return Dated.pitch(spot, value);
+    }
+    if (Shown.isPercent(number.format())) {
+      return inRange(spot, decimal.multiply(FOOT));
+    }
+    return Shown.isFraction(number.format()) && value > 0 && value < 1
+        ? fraction(spot, decimal)
+        : new BarePitch(spot, dates).read(decimal);
+  }
+
+  private static Read<Pitch> fraction(Spot spot, BigDecimal value) {
+    Pitch pitch = Pitch.of(value, BigDecimal.ONE);
+    return spot.remark(
+        pitch,
+        Complaint.PITCH_LIKE_RATIO,
+        pitch.toString(),
+        "pitch must be the rise per 12, but is a fraction with the value " + spot.found()
+            + "; taken as " + pitch);
+  }
+
+  private Read<Pitch> text(String text, Where where) {
+    Spot spot = new Spot(where, Shown.text(text));
+    if (text.isBlank()) {
+      return spot.refuse(Complaint.PITCH_MISSING, "", LIKE + ", but there is nothing here");
+    }
+    String plain = text.length() > LONGEST_TEXT ? "" : Glyphs.plain(text);
+    Decimals decimals = Decimals.of(locale);
+    Optional<Slope> slope = new PitchText(decimals).read(plain.replaceFirst("^[-+] ?", ""));
+    if (plain.startsWith("-") && slope.isPresent()) {
+      return notPositive(spot);
+    }
+    return slope
+        .map(read -> marked(spot, read, decimals))
+        .or(() -> Dated.pitchText(spot, plain, locale))
+        .orElseGet(() -> unreadable(spot));
+  }
+
+  private Read<Pitch> marked(Spot spot, Slope slope, Decimals decimals) {
+    Read<Pitch> read = judge(spot, slope);
+    if (!slope.otherMark() || read.value().isEmpty()) {
+      return read;
+    }
+    String swapped = spot.found().replace(decimals.otherMark(), decimals.mark());
+    String mark = Decimals.word(decimals.mark());
+    return spot.remark(
+        read.value().get(),
+        Complaint.DECIMAL_MARK,
+        swapped,
+        "pitch must have a decimal " + mark + " on this sheet, but reads " + spot.quoted()
+            + "; with a " + mark + " it is " + swapped);
+  }
+
+  private Read<Pitch> judge(Spot spot, Slope slope) {
+    return switch (slope.form()) {
+      case RATIO -> ratio(spot, slope);
+      case PER_FOOT -> inRange(spot, slope.rise());
+      case DEGREES -> degrees(spot, slope.rise().doubleValue());
+      case PERCENT -> inRange(spot, per12(slope.rise(), PERCENT));
+      case BARE -> new BarePitch(spot, dates).read(slope.rise());
+    };
+  }
+
+  private static BigDecimal per12(BigDecimal rise, BigDecimal run) {
+    return rise.multiply(FOOT).divide(run, 15, RoundingMode.HALF_UP);
+  }
+
+  private Read<Pitch> ratio(Spot spot, Slope slope) {
+    BigDecimal run = slope.run();
+    boolean tight = slope.sign().equals("/") || slope.sign().equals("-");
+    boolean usual = run.compareTo(FOOT) == 0 || (slope.sign().equals("/") && isUsual(run));
+    boolean turned = slope.rise().compareTo(FOOT) == 0
+        && run.compareTo(FOOT) < 0
+        && (tight || slope.sign().equals(":"));
+    if (turned) {
+      return turned(spot, run);
+    }
+    return !tight || usual ? inRange(spot, per12(slope.rise(), run)) : overWhat(spot, slope);
+  }
+
+  private static boolean isUsual(BigDecimal run) {
+    return run.stripTrailingZeros().scale() <= 0 && SLASH_RUNS.contains(run.intValue());
+  }
+
+  private static Read<Pitch> turned(Spot spot, BigDecimal rise) {
+    String other = rise.stripTrailingZeros().toPlainString() + ":12";
+    return spot.refuse(
+        Complaint.PITCH_AMBIGUOUS,
+        other,
+        "pitch must have the rise first and the run of 12 last, but reads " + spot.quoted()
+            + "; turned round it is " + other);
+  }
+
+  /** Old books write a third pitch for a rise of a third of the span, which is twice the run. */
+  private static Read<Pitch> overWhat(Spot spot, Slope slope) {
+    BigDecimal overRun = per12(slope.rise(), slope.run());
+    BigDecimal overSpan = overRun.add(overRun);
+    return spot.refuse(
+        Complaint.PITCH_AMBIGUOUS,
+        "",
+        "pitch must be a rise over a run of 12, but reads " + spot.quoted()
+            + ", which can be rise over run (" + BarePitch.show(overRun) + ") or rise over span ("
+            + BarePitch.show(overSpan) + ")");
+  }
+
+  private static Read<Pitch> degrees(Spot spot, double degrees) {
+    if (degrees >= 90) {
+      return BarePitch.tooSteep(spot, "", "");
+    }
+    return inRange(spot, BigDecimal.valueOf(12 * Math.tan(Math.toRadians(degrees))));
+  }
+
+  static Read<Pitch> inRange(Spot spot, BigDecimal rise) {
+    BigDecimal kept = rise.setScale(12, RoundingMode.HALF_UP);
+    if (kept.signum() <= 0) {
+      return notPositive(spot);
+    }
+    return kept.compareTo(STEEPEST) > 0
+        ? BarePitch.tooSteep(spot, "", "")
+        : Read.of(new Pitch(kept));
+  }
+
+  static Read<Pitch> notPositive(Spot spot) {
+    return spot.refuse(
+        Complaint.PITCH_NOT_POSITIVE,
+        "",
+        "pitch must be more than 0 and at most 24 in 12, but reads " + spot.quoted());
+  }
+
+  private static Read<Pitch> unreadable(Spot spot) {
+    return spot.refuse(Complaint.PITCH_UNREADABLE, "", LIKE + ", but reads " + spot.quoted());
+  }
+}
