@@ -1,0 +1,59 @@
+package squaresheet.roof;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import squaresheet.geometry.Outline;
+import squaresheet.units.Area;
+
+/**
+ * Something cut out of a plane, in the plane's slope coordinates.
+ *
+ * @param id its name
+ * @param kind what it is
+ * @param outline its outline; from the origin where its position was not measured
+ * @param isPlaced whether its position was measured
+ */
+public record Opening(String id, Kind kind, Outline outline, boolean isPlaced) {
+
+  /** What an opening is. Text form: the lower-case word. */
+  public enum Kind {
+    /** A chimney. */
+    CHIMNEY,
+    /** A skylight. */
+    SKYLIGHT,
+    /** The footprint of a dormer. */
+    DORMER,
+    /** Anything else. */
+    OTHER;
+
+    /** The word for it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The kind with this word, in any letter case, in the singular or the plural. */
+    public static Optional<Kind> from(String word) {
+      String plain = Words.plain(word);
+      return Arrays.stream(values())
+          .filter(kind -> plain.equals(kind.word()) || plain.equals(kind.word() + "s"))
+          .findFirst();
+    }
+
+    /** All words, in order. */
+    public static List<String> words() {
+      return Arrays.stream(values()).map(Kind::word).toList();
+    }
+
+    @Override
+    public String toString() {
+      return word();
+    }
+  }
+
+  /** Its area on the slope. */
+  public Area.Sloped slopedArea() {
+    return new Area.Sloped(outline.squareFeet());
+  }
+}

@@ -1,0 +1,244 @@
+package squaresheet.roof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Where;
+import squaresheet.units.Graduation;
+import squaresheet.units.Length;
+
+/** Finds which sides of two planes are one edge: first those that name a plane, then by kind and length. */
+final class Pairing {
+
+  private final Map<String, Plane> planes;
+  private final Map<String, PlaneNotes> written;
+  private final Length tolerance;
+  /** The sides that still want a partner, with what was said of it, in the order written. */
+  private final Map<Side, PlaneNotes.Meets> waiting = new LinkedHashMap<>();
+
+  private final List<SharedEdge> edges = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  Pairing(Map<String, Plane> planes, Map<String, PlaneNotes> written, Length tolerance) {
+    this.planes = planes;
+    this.written = written;
+    this.tolerance = tolerance;
+    planes.values().forEach(this::await);
+    pairNamed();
+    pairOnlyMatches();
+    pairAlike();
+    pairLastTwo();
+    edges.forEach(this::judge);
+    waiting.keySet().stream().filter(this::isFree).forEach(this::reportAlone);
+  }
+
+  List<SharedEdge> edges() {
+    return edges;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  private void await(Plane plane) {
+    PlaneNotes notes = written.get(Words.plain(plane.id()));
+    for (Side side : plane.sides()) {
+      PlaneNotes.Meets meets = notes.sides().stream()
+          .filter(note -> note.side().equals(side.name()))
+          .map(PlaneNotes.SideNotes::meets)
+          .findFirst()
+          .orElse(new PlaneNotes.Meets.Unsaid());
+      if (side.kind().isShared() && !(meets instanceof PlaneNotes.Meets.Nothing)) {
+        waiting.put(side, meets);
+      } else if (meets instanceof PlaneNotes.Meets.Named named) {
+        report(
+            side,
+            side.kind() + " meets no other plane, but '" + named.plane()
+                + "' is given; only a ridge, hip, valley or pitch break does");
+      }
+    }
+  }
+
+  private void pairNamed() {
+    for (Map.Entry<Side, PlaneNotes.Meets> entry : List.copyOf(waiting.entrySet())) {
+      if (entry.getValue() instanceof PlaneNotes.Meets.Named named
+          && waiting.containsKey(entry.getKey())) {
+        pairNamed(entry.getKey(), named);
+      }
+    }
+  }
+
+  private void pairNamed(Side side, PlaneNotes.Meets.Named named) {
+    Plane other = planes.get(Words.plain(named.plane()));
+    if (other == null) {
+      report(side, unknown(named.plane()));
+    } else if (other.id().equals(side.plane())) {
+      report(side, side.kind() + " must meet another plane, but names its own");
+    } else {
+      partner(side, other, named)
+          .ifPresentOrElse(
+              match -> pair(side, match, SharedEdge.Paired.NAMED),
+              () -> report(side, "plane " + other.id() + " has no " + wanted(side, named)
+                  + " free to meet this " + side.kind()));
+    }
+  }
+
+  private static String wanted(Side side, PlaneNotes.Meets.Named named) {
+    return named.side().isEmpty() ? side.kind().word() : "side '" + named.side() + "'";
+  }
+
+  private String unknown(String name) {
+    boolean leftOut = written.containsKey(Words.plain(name));
+    return leftOut
+        ? "the plane it meets, '" + name + "', could not be understood"
+        : "no plane '" + name + "'; "
+            + Words.neighbours(name, planes.values().stream().map(Plane::id).toList());
+  }
+
+  /** The side of the other plane that is meant: one that names this plane back, else the nearest in length. */
+  private Optional<Side> partner(Side side, Plane other, PlaneNotes.Meets.Named named) {
+    return waiting.keySet().stream()
+        .filter(match -> match.plane().equals(other.id()))
+        .filter(match -> named.side().isEmpty()
+            ? match.kind() == side.kind()
+            : match.name().equals(named.side()))
+        .filter(match -> mayMeet(match, side))
+        .min(Comparator.comparing((Side match) -> names(match, side) ? 0 : 1)
+            .thenComparing(match -> match.length().distanceTo(side.length())));
+  }
+
+  private boolean mayMeet(Side match, Side side) {
+    return waiting.get(match) instanceof PlaneNotes.Meets.Unsaid || names(match, side);
+  }
+
+  private boolean names(Side match, Side side) {
+    return waiting.get(match) instanceof PlaneNotes.Meets.Named named
+        && Words.plain(named.plane()).equals(Words.plain(side.plane()))
+        && (named.side().isEmpty() || named.side().equals(side.name()));
+  }
+
+  private void pair(Side one, Side other, SharedEdge.Paired how) {
+    edges.add(new SharedEdge(one, other, how));
+    waiting.remove(one);
+    waiting.remove(other);
+  }
+
+  private void pairOnlyMatches() {
+    boolean again = true;
+    while (again) {
+      again = false;
+      for (Side side : List.copyOf(waiting.keySet())) {
+        List<Side> matches = matches(side);
+        if (matches.size() == 1 && matches(matches.get(0)).size() == 1) {
+          pair(side, matches.get(0), SharedEdge.Paired.ONLY_MATCH);
+          again = true;
+        }
+      }
+    }
+  }
+
+  /** The waiting sides of other planes that by kind and length could be the same edge. */
+  private List<Side> matches(Side side) {
+    return isFree(side)
+        ? waiting.keySet().stream()
+            .filter(this::isFree)
+            .filter(match -> !match.plane().equals(side.plane()) && match.kind() == side.kind())
+            .filter(match -> new SharedEdge(side, match, SharedEdge.Paired.ALIKE).agrees(tolerance))
+            .toList()
+        : List.of();
+  }
+
+  private boolean isFree(Side side) {
+    return waiting.get(side) instanceof PlaneNotes.Meets.Unsaid;
+  }
+
+  /** Pairs sides of one length, planes with most of them first, so that as few as can be stay alone. */
+  private void pairAlike() {
+    Optional<Side> next = mostCrowded(List.copyOf(waiting.keySet()));
+    while (next.isPresent()) {
+      Side side = next.get();
+      Side match = mostCrowded(matches(side)).orElseThrow();
+      pair(side, match, SharedEdge.Paired.ALIKE);
+      next = mostCrowded(List.copyOf(waiting.keySet()));
+    }
+  }
+
+  private Optional<Side> mostCrowded(List<Side> sides) {
+    return sides.stream()
+        .filter(side -> !matches(side).isEmpty())
+        .max(Comparator.comparingLong(this::alikeOnItsPlane));
+  }
+
+  private long alikeOnItsPlane(Side side) {
+    return waiting.keySet().stream()
+        .filter(other -> other.plane().equals(side.plane()) && other.kind() == side.kind())
+        .filter(other -> new SharedEdge(side, other, SharedEdge.Paired.ALIKE).agrees(tolerance))
+        .count();
+  }
+
+  /** Two sides of a kind that are left over, on two planes, are one edge whose lengths disagree. */
+  private void pairLastTwo() {
+    for (EdgeKind kind : EdgeKind.values()) {
+      List<Side> left = waiting.keySet().stream()
+          .filter(side -> side.kind() == kind && isFree(side))
+          .toList();
+      if (left.size() == 2 && !left.get(0).plane().equals(left.get(1).plane())) {
+        pair(left.get(0), left.get(1), SharedEdge.Paired.ONLY_MATCH);
+      }
+    }
+  }
+
+  private void judge(SharedEdge edge) {
+    if (edge.paired() != SharedEdge.Paired.NAMED) {
+      findings.add(RoofFindings.paired(at(edge.one()), pairedSentence(edge)));
+    }
+    if (edge.one().kind() != edge.other().kind()) {
+      report(
+          edge.one(),
+          "one edge must be one kind, but is " + edge.one().kind() + " here and "
+              + edge.other().kind() + " on " + edge.other().show());
+    }
+    if (!edge.agrees(tolerance)) {
+      findings.add(disagreement(edge));
+    }
+  }
+
+  private static String pairedSentence(SharedEdge edge) {
+    String taken = edge.kind() + " is taken to meet " + edge.other().show() + ", ";
+    return taken
+        + (edge.paired() == SharedEdge.Paired.ONLY_MATCH
+            ? "the only " + edge.kind() + " left for it"
+            : "one of several of that length; whichever it meets, the totals are the same");
+  }
+
+  private Finding disagreement(SharedEdge edge) {
+    String one = edge.one().length().show(Graduation.SIXTEENTH);
+    String other = edge.other().length().show(Graduation.SIXTEENTH);
+    return RoofFindings.disagrees(
+        at(edge.one()),
+        one,
+        other,
+        edge.kind() + " measures " + one + " here, but " + other + " on " + edge.other().show()
+            + "; the two must agree within " + tolerance.show(Graduation.SIXTEENTH));
+  }
+
+  private void reportAlone(Side side) {
+    findings.add(RoofFindings.alone(
+        at(side),
+        side.kind() + " of " + side.length().show(Graduation.SIXTEENTH)
+            + " must be on two planes, but is on this one only; name the plane it meets, or"
+            + " write none where it meets nothing"));
+  }
+
+  private void report(Side side, String says) {
+    findings.add(RoofFindings.edge(at(side), says));
+  }
+
+  private Where at(Side side) {
+    return written.get(Words.plain(side.plane())).at(side.name());
+  }
+}

@@ -1,0 +1,95 @@
+package squaresheet.roof;
+
+import java.util.List;
+import java.util.Optional;
+import squaresheet.geometry.Outline;
+import squaresheet.geometry.Region;
+import squaresheet.units.Area;
+import squaresheet.units.DerivedLength;
+import squaresheet.units.Pitch;
+
+/**
+ * A roof plane, resolved: a sound outline in slope coordinates (x along the eave, y up the slope, true lengths), and its
+ * openings inside it.
+ *
+ * @param id its name
+ * @param shape the shape as written
+ * @param pitch the pitch
+ * @param outline its corners, counter-clockwise
+ * @param sides its sides, side i from corner i to the next
+ * @param openings what is cut out
+ */
+public record Plane(
+    String id,
+    Shape shape,
+    Pitch pitch,
+    Outline outline,
+    List<Side> sides,
+    List<Opening> openings) {
+
+  public Plane {
+    sides = List.copyOf(sides);
+    openings = List.copyOf(openings);
+  }
+
+  /** The area on the slope, openings out. */
+  public Area.Sloped slopedArea() {
+    return grossArea().minus(openingArea());
+  }
+
+  /** The area on the slope, openings not out. */
+  public Area.Sloped grossArea() {
+    return new Area.Sloped(outline.squareFeet());
+  }
+
+  /** The area of the openings on the slope. */
+  public Area.Sloped openingArea() {
+    return openings.stream()
+        .map(Opening::slopedArea)
+        .reduce(Area.Sloped.ZERO, Area.Sloped::plus);
+  }
+
+  /** The area seen from above, openings out. */
+  public Area.Plan planArea() {
+    return pitch.plan(slopedArea());
+  }
+
+  /** The area seen from above, openings not out. */
+  public Area.Plan grossPlanArea() {
+    return pitch.plan(grossArea());
+  }
+
+  /** The outline with the openings whose position is known cut out; the others only count in the area. */
+  public Region region() {
+    return Region.of(
+        outline,
+        openings.stream().filter(Opening::isPlaced).map(Opening::outline).toList());
+  }
+
+  /** The openings of which only the size is known. */
+  public List<Opening> unplacedOpenings() {
+    return openings.stream().filter(opening -> !opening.isPlaced()).toList();
+  }
+
+  /** The side of this name. */
+  public Optional<Side> side(String name) {
+    return sides.stream().filter(side -> side.name().equals(name)).findFirst();
+  }
+
+  /** The sides of this kind. */
+  public List<Side> sides(EdgeKind kind) {
+    return sides.stream().filter(side -> side.kind() == kind).toList();
+  }
+
+  /** The length of the sides of this kind, each in full even where another plane shares it. */
+  public DerivedLength length(EdgeKind kind) {
+    return sides(kind).stream()
+        .map(Side::length)
+        .reduce(DerivedLength.ZERO, DerivedLength::plus);
+  }
+
+  /** Which band of slopes its pitch lies in. */
+  public SlopeBand slopeBand() {
+    return SlopeBand.of(pitch);
+  }
+}
