@@ -34,8 +34,8 @@ final class OpeningResolver {
     Optional<String> fault =
         lengthFault(note).or(() -> Outline.fault(corners(note))).or(() -> misfit(resolved(note)));
     if (fault.isPresent()) {
-      findings.add(RoofFindings.opening(
-          notes.at(note.id()), say(note) + fault.get() + "; it is left out"));
+      findings.add(
+          RoofFindings.opening(notes.at(note.id()), say(note) + fault.get() + "; it is left out"));
       return;
     }
     openings.add(resolved(note));

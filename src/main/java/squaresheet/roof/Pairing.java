@@ -82,8 +82,10 @@ final class Pairing {
       partner(side, other, named)
           .ifPresentOrElse(
               match -> pair(side, match, SharedEdge.Paired.NAMED),
-              () -> report(side, "plane " + other.id() + " has no " + wanted(side, named)
-                  + " free to meet this " + side.kind()));
+              () -> report(
+                  side,
+                  "plane " + other.id() + " has no " + wanted(side, named) + " free to meet this "
+                      + side.kind()));
     }
   }
 
@@ -222,8 +224,9 @@ final class Pairing {
         at(edge.one()),
         one,
         other,
-        edge.kind() + " measures " + one + " here, but " + other + " on " + edge.other().show()
-            + "; the two must agree within " + tolerance.show(Graduation.SIXTEENTH));
+        edge.kind() + " measures " + one + " here, but " + other + " on "
+            + edge.other().show() + "; the two must agree within "
+            + tolerance.show(Graduation.SIXTEENTH));
   }
 
   private void reportAlone(Side side) {

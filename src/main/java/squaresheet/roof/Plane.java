@@ -44,9 +44,7 @@ public record Plane(
 
   /** The area of the openings on the slope. */
   public Area.Sloped openingArea() {
-    return openings.stream()
-        .map(Opening::slopedArea)
-        .reduce(Area.Sloped.ZERO, Area.Sloped::plus);
+    return openings.stream().map(Opening::slopedArea).reduce(Area.Sloped.ZERO, Area.Sloped::plus);
   }
 
   /** The area seen from above, openings out. */
@@ -83,9 +81,7 @@ public record Plane(
 
   /** The length of the sides of this kind, each in full even where another plane shares it. */
   public DerivedLength length(EdgeKind kind) {
-    return sides(kind).stream()
-        .map(Side::length)
-        .reduce(DerivedLength.ZERO, DerivedLength::plus);
+    return sides(kind).stream().map(Side::length).reduce(DerivedLength.ZERO, DerivedLength::plus);
   }
 
   /** Which band of slopes its pitch lies in. */

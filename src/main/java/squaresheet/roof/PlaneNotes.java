@@ -162,8 +162,7 @@ public record PlaneNotes(
 
     /** An opening square to the eave, of which only the size is known. */
     public static OpeningNotes of(String id, Opening.Kind kind, Length width, Length height) {
-      return new OpeningNotes(
-          id, kind, new Shape.Rectangle(width, height), Optional.empty());
+      return new OpeningNotes(id, kind, new Shape.Rectangle(width, height), Optional.empty());
     }
 
     /** This opening, with its lower left corner so far along the eave and up the slope. */

@@ -37,8 +37,8 @@ final class PlaneResolver {
     Outline outline = Outline.of(corners);
     List<Side> sides = sides(outline, Outline.isClockwise(corners));
     OpeningResolver openings = new OpeningResolver(notes, outline);
-    Plane plane = new Plane(
-        notes.id(), notes.shape(), notes.pitch(), outline, sides, openings.openings());
+    Plane plane =
+        new Plane(notes.id(), notes.shape(), notes.pitch(), outline, sides, openings.openings());
     findings.addAll(openings.findings());
     return Read.of(plane, findings);
   }
@@ -46,8 +46,8 @@ final class PlaneResolver {
   private void judgeLengths(Shape shape) {
     new TreeMap<>(shape.lengths()).forEach((name, length) -> {
       if (!name.equals("offset") && !length.isPositive()) {
-        findings.add(RoofFindings.plane(
-            notes.at(name), name + " must be longer than 0, but is " + length));
+        findings.add(
+            RoofFindings.plane(notes.at(name), name + " must be longer than 0, but is " + length));
       }
     });
   }
@@ -111,14 +111,17 @@ final class PlaneResolver {
   }
 
   private String slopeSentence(Side side) {
-    return side.kind().word() + switch (side.kind()) {
-      case HIP -> " must lean in from the eave, but the " + side.name()
-          + " side of this " + notes.shape().word() + " leans out or stands square";
-      case VALLEY -> " must lean out from the eave, but the " + side.name()
-          + " side of this " + notes.shape().word() + " leans in or stands square";
-      case EAVE -> " must lie below its plane, but the " + side.name() + " side does not";
-      default -> " must lie above its plane, but the " + side.name() + " side does not";
-    };
+    return side.kind().word()
+        + switch (side.kind()) {
+          case HIP ->
+            " must lean in from the eave, but the " + side.name() + " side of this "
+                + notes.shape().word() + " leans out or stands square";
+          case VALLEY ->
+            " must lean out from the eave, but the " + side.name() + " side of this "
+                + notes.shape().word() + " leans in or stands square";
+          case EAVE -> " must lie below its plane, but the " + side.name() + " side does not";
+          default -> " must lie above its plane, but the " + side.name() + " side does not";
+        };
   }
 
   /** A reading that is no length is dropped; one far from the shape is kept and reported. */

@@ -69,9 +69,8 @@ public record Roof(List<Plane> planes, List<SharedEdge> sharedEdges, Length tape
 
   /** How many edges of this kind there are, shared ones once. */
   public int count(EdgeKind kind) {
-    long alone = sides()
-        .filter(side -> side.kind() == kind && sharedBy(side).isEmpty())
-        .count();
+    long alone =
+        sides().filter(side -> side.kind() == kind && sharedBy(side).isEmpty()).count();
     long shared = sharedEdges.stream().filter(edge -> edge.kind() == kind).count();
     return Math.toIntExact(alone + shared);
   }

@@ -8,18 +8,18 @@ import squaresheet.finding.Where;
 /** The cards of what is said while a roof is resolved. */
 final class RoofFindings {
 
-  private static final CheckInfo PLANE = new CheckInfo(
-      "plane-not-understood", Severity.ERROR, "A plane's measurements make no plane");
-  private static final CheckInfo SAME_NAME = new CheckInfo(
-      "plane-named-twice", Severity.ERROR, "Two planes have one name");
+  private static final CheckInfo PLANE =
+      new CheckInfo("plane-not-understood", Severity.ERROR, "A plane's measurements make no plane");
+  private static final CheckInfo SAME_NAME =
+      new CheckInfo("plane-named-twice", Severity.ERROR, "Two planes have one name");
   private static final CheckInfo EDGE = new CheckInfo(
       "edge-not-understood", Severity.ERROR, "What is said of an edge does not fit the roof");
-  private static final CheckInfo OPENING = new CheckInfo(
-      "opening-not-understood", Severity.ERROR, "An opening does not fit its plane");
-  private static final CheckInfo NOT_PLACED = new CheckInfo(
-      "opening-not-placed", Severity.NOTE, "An opening's position was not measured");
-  private static final CheckInfo AGAINST_SLOPE = new CheckInfo(
-      "edge-against-slope", Severity.WARNING, "An edge lies where its kind cannot");
+  private static final CheckInfo OPENING =
+      new CheckInfo("opening-not-understood", Severity.ERROR, "An opening does not fit its plane");
+  private static final CheckInfo NOT_PLACED =
+      new CheckInfo("opening-not-placed", Severity.NOTE, "An opening's position was not measured");
+  private static final CheckInfo AGAINST_SLOPE =
+      new CheckInfo("edge-against-slope", Severity.WARNING, "An edge lies where its kind cannot");
   private static final CheckInfo TAPED = new CheckInfo(
       "taped-edge-disagrees", Severity.WARNING, "An edge measured with the tape is not as drawn");
   private static final CheckInfo DISAGREES = new CheckInfo(

@@ -28,8 +28,7 @@ final class RoofResolver {
     }
     Pairing pairing = new Pairing(planes, written, notes.tapeTolerance());
     findings.addAll(pairing.findings());
-    Roof roof =
-        new Roof(List.copyOf(planes.values()), pairing.edges(), notes.tapeTolerance());
+    Roof roof = new Roof(List.copyOf(planes.values()), pairing.edges(), notes.tapeTolerance());
     return planes.isEmpty() ? Read.nothing(findings) : Read.of(roof, findings);
   }
 

@@ -41,9 +41,7 @@ final class ShapeParts {
 
   /** The usual kind of a side whose upper end lies so far in from its lower one. */
   static EdgeKind leaning(Length inward) {
-    return inward.isZero()
-        ? EdgeKind.RAKE
-        : inward.isPositive() ? EdgeKind.HIP : EdgeKind.VALLEY;
+    return inward.isZero() ? EdgeKind.RAKE : inward.isPositive() ? EdgeKind.HIP : EdgeKind.VALLEY;
   }
 
   static Map<String, Length> with(Map<String, Length> lengths, Optional<Length> offset) {

@@ -40,8 +40,7 @@ final class ShapeReader {
 
   private static Finding unknown(String word, Where where) {
     List<String> known = NEEDED.keySet().stream().sorted().toList();
-    return RoofFindings.plane(
-        where, "no shape '" + word + "'; " + Words.neighbours(word, known));
+    return RoofFindings.plane(where, "no shape '" + word + "'; " + Words.neighbours(word, known));
   }
 
   private static Shape shape(String word, Map<String, Length> lengths) {

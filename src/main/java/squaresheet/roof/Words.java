@@ -44,8 +44,7 @@ final class Words {
 
   private static int step(String one, String other, int i, int j, int[][] cost) {
     int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-    int least = Math.min(
-        cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+    int least = Math.min(cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
     boolean swapped = i > 1
         && j > 1
         && one.charAt(i - 1) == other.charAt(j - 2)
