@@ -1,0 +1,70 @@
+package squaresheet.binding;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Block;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Sheet;
+
+/** A sheet of a workbook. Merged cells show their text in every column, but only in their first row. */
+final class SheetGrid implements Grid {
+
+  private final String file;
+  private final Sheet sheet;
+  private final Map<Ref, Ref> spread = new HashMap<>();
+
+  SheetGrid(String file, Sheet sheet) {
+    this.file = file;
+    this.sheet = sheet;
+    sheet.merged().stream().filter(block -> block.columns() <= WIDEST).forEach(this::spread);
+  }
+
+  /** A merged title wider than this is a title, not a heading over columns. */
+  private static final int WIDEST = 64;
+
+  private void spread(Block block) {
+    for (int column = 1; column < block.columns(); column++) {
+      spread.put(block.first().plus(0, column), block.first());
+    }
+  }
+
+  @Override
+  public String name() {
+    return sheet.name();
+  }
+
+  @Override
+  public int rows() {
+    return sheet.used().map(block -> block.last().row() + 1).orElse(0);
+  }
+
+  @Override
+  public int columns() {
+    return sheet.used().map(block -> block.last().column() + 1).orElse(0);
+  }
+
+  @Override
+  public Cell cell(int row, int column) {
+    return sheet.cell(new Ref(row, column));
+  }
+
+  @Override
+  public String spreadText(int row, int column) {
+    Ref from = spread.get(new Ref(row, column));
+    return from == null ? text(row, column) : text(from.row(), from.column());
+  }
+
+  @Override
+  public Where where(int row, int column) {
+    return new Where.InCell(file, new Address(sheet.name(), new Ref(row, column)));
+  }
+
+  @Override
+  public Optional<Address> address(int row, int column) {
+    return Optional.of(new Address(sheet.name(), new Ref(row, column)));
+  }
+}

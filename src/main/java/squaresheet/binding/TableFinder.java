@@ -1,0 +1,182 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.binding.FoundTable.Row;
+import squaresheet.binding.Meaning.Role;
+
+/** Finds tables by their headings, wherever they stand on a sheet, upright or on their side. */
+final class TableFinder {
+
+  /** Headings may stand in this many rows over each other. */
+  private static final int HEADING_ROWS = 3;
+  /** Titles are looked for this many rows over the headings. */
+  private static final int TITLE_ROWS = 4;
+
+  private static final double TITLE_HELPS = 0.5;
+  /** Further down than this no new table is looked for: no person scrolls there for a heading. */
+  private static final int DEEPEST = 5000;
+
+  private final Grid grid;
+
+  private TableFinder(Grid grid) {
+    this.grid = grid;
+  }
+
+  /** The tables of a grid, the upright ones first, then by where they stand. */
+  static List<FoundTable> find(Grid grid) {
+    List<FoundTable> upright = new TableFinder(grid).find();
+    List<FoundTable> all = new ArrayList<>(upright);
+    new TableFinder(grid.turned())
+        .find().stream()
+            .filter(table -> table.rows(Row.DATA).size() > 0)
+            .filter(table -> upright.stream().noneMatch(other -> overlapTurned(table, other)))
+            .forEach(all::add);
+    return all;
+  }
+
+  private static boolean overlapTurned(FoundTable turned, FoundTable upright) {
+    int lastRow = upright.rows().keySet().stream().reduce(upright.heading(), Math::max);
+    return turned.first() <= lastRow
+        && turned.last() >= upright.heading()
+        && turned.heading() <= upright.last();
+  }
+
+  private record Candidate(int row, int first, int last, HeadingRow.Reading reading) {
+    double quality() {
+      return reading.quality();
+    }
+  }
+
+  private List<FoundTable> find() {
+    List<Candidate> all = new ArrayList<>();
+    for (int row = 0; row < Math.min(grid.rows(), DEEPEST); row++) {
+      for (int[] run : runs(row)) {
+        best(row, run[0], run[1]).ifPresent(all::add);
+      }
+    }
+    List<Candidate> accepted = withoutRivals(all);
+    return accepted.stream().flatMap(it -> table(it, accepted).stream()).toList();
+  }
+
+  /** Of headings within three rows of each other, in the same columns, only the best are headings. */
+  private static List<Candidate> withoutRivals(List<Candidate> all) {
+    return all.stream()
+        .filter(one -> all.stream()
+            .noneMatch(other -> other != one
+                && overlaps(one, other)
+                && Math.abs(other.row - one.row) < HEADING_ROWS
+                && (other.quality() > one.quality()
+                    || other.quality() == one.quality() && other.row < one.row)))
+        .sorted(Comparator.comparingInt(Candidate::row))
+        .toList();
+  }
+
+  private static boolean overlaps(Candidate one, Candidate other) {
+    return one.first <= other.last && other.first <= one.last;
+  }
+
+  /** The runs of columns that hold headings: parted where a column is blank in the heading and in the rows under it. */
+  private List<int[]> runs(int row) {
+    List<int[]> runs = new ArrayList<>();
+    int start = -1;
+    for (int column = 0; column <= grid.columns(); column++) {
+      boolean gap = column == grid.columns() || isGap(row, column);
+      if (!gap && start < 0) {
+        start = column;
+      } else if (gap && start >= 0) {
+        runs.add(new int[] {start, column - 1});
+        start = -1;
+      }
+    }
+    return runs.stream().filter(run -> texts(row, run) > 1).toList();
+  }
+
+  private boolean isGap(int row, int column) {
+    for (int below = row; below <= row + 3; below++) {
+      if (!grid.isBlank(below, column)) {
+        return false;
+      }
+    }
+    return grid.spreadText(row, column).isEmpty();
+  }
+
+  private long texts(int row, int[] run) {
+    long texts = 0;
+    for (int column = run[0]; column <= run[1]; column++) {
+      texts += grid.text(row, column).isEmpty() || grid.cell(row, column).isFormula() ? 0 : 1;
+    }
+    return texts;
+  }
+
+  private Optional<Candidate> best(int row, int first, int last) {
+    List<Candidate> readings = new ArrayList<>();
+    for (int above = 0; above < HEADING_ROWS && above <= row; above++) {
+      double price = above * 0.1;
+      HeadingRow headings = new HeadingRow(grid, row, above, first, last);
+      for (String table : Words.tables()) {
+        double title = isTitled(table, row) ? TITLE_HELPS : 0;
+        headings
+            .as(table)
+            .map(it ->
+                new HeadingRow.Reading(table, it.columns(), it.quality() + title - price))
+            .ifPresent(it -> readings.add(new Candidate(row, first, last, it)));
+      }
+    }
+    return readings.stream().max(Comparator.comparingDouble(Candidate::quality));
+  }
+
+  private boolean isTitled(String table, int row) {
+    return saysTitle(table, grid.name())
+        || java.util.stream.IntStream.range(Math.max(0, row - TITLE_ROWS), row)
+            .anyMatch(up -> java.util.stream.IntStream.range(0, Math.min(3, grid.columns()))
+                .anyMatch(column -> saysTitle(table, grid.text(up, column))));
+  }
+
+  private static boolean saysTitle(String table, String text) {
+    Heading heading = Heading.of(text);
+    return !heading.isEmpty()
+        && Words.of(table).stream()
+            .filter(meaning -> meaning.role() == Role.TITLE)
+            .anyMatch(meaning -> Words.fit(heading, meaning).score() >= 0.7);
+  }
+
+  private Optional<FoundTable> table(Candidate it, List<Candidate> accepted) {
+    int stop = accepted.stream()
+        .filter(other -> other.row > it.row && overlaps(it, other))
+        .mapToInt(Candidate::row)
+        .min()
+        .orElse(Integer.MAX_VALUE);
+    List<FoundColumn> named = withKey(it);
+    Map<Integer, Row> rows = new Rows(grid, named, it.first, it.last, stop).sort(it.row + 1);
+    double sure = Math.min(1, it.quality() / named.size());
+    FoundTable table = new FoundTable(
+        it.reading.table(), grid, it.row, named, it.first, it.last, rows, sure);
+    boolean plausible = !table.rows(Row.DATA).isEmpty() || sure > 0.85;
+    return plausible ? Optional.of(Agreement.weigh(table)) : Optional.empty();
+  }
+
+  /** A table whose rows are named in a first column without a heading of its own still has names. */
+  private List<FoundColumn> withKey(Candidate it) {
+    List<FoundColumn> columns = it.reading.columns();
+    boolean named = columns.stream().anyMatch(column -> column.meaning().role() == Role.KEY);
+    boolean free = columns.stream().noneMatch(column -> column.at() == it.first);
+    if (named || !free) {
+      return columns;
+    }
+    Meaning key = Words.of(it.reading.table()).stream()
+        .filter(meaning -> meaning.role() == Role.KEY)
+        .findFirst()
+        .orElseThrow();
+    List<FoundColumn> all = new ArrayList<>(columns);
+    Heading heading = Heading.of(grid.text(it.row, it.first));
+    all.add(
+        0,
+        new FoundColumn(
+            it.first, heading, key, Optional.empty(), 0.76, "first column, names the rows"));
+    return all;
+  }
+}

@@ -1,0 +1,33 @@
+package squaresheet.binding;
+
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** The words of a heading, made alike: lower case, without plural s, marks and doubled spaces. */
+final class Tokens {
+
+  private Tokens() {}
+
+  /** The words of a text; signs that are no letter or digit only part them. */
+  static List<String> of(String text) {
+    return Arrays.stream(plain(text).split("[^\\p{L}\\p{N}]+"))
+        .filter(token -> !token.isEmpty())
+        .map(Tokens::singular)
+        .toList();
+  }
+
+  /** The text in lower case with one space between words and the ² of m² as a 2. */
+  static String plain(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFKC)
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[\\s\\u00a0]+", " ")
+        .strip();
+  }
+
+  private static String singular(String token) {
+    boolean plural = token.length() > 3 && token.endsWith("s") && !token.endsWith("ss");
+    return plural ? token.substring(0, token.length() - 1) : token;
+  }
+}
