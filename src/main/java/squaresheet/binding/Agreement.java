@@ -23,8 +23,7 @@ final class Agreement {
     if (filled.isEmpty() || !column.meaning().holds().isNumeric()) {
       return column;
     }
-    double share =
-        filled.stream().filter(Cells::isLikeANumber).count() / (double) filled.size();
+    double share = filled.stream().filter(Cells::isLikeANumber).count() / (double) filled.size();
     return share < HALF ? column.with(column.sure() * share, "most cells are no numbers") : column;
   }
 }

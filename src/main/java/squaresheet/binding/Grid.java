@@ -39,7 +39,9 @@ interface Grid {
 
   /** The text there, stripped; empty where there is none or where it is a number. */
   default String text(int row, int column) {
-    return cell(row, column).stored() instanceof Content.Text text ? text.value().strip() : "";
+    return cell(row, column).stored() instanceof Content.Text text
+        ? text.value().strip()
+        : "";
   }
 
   /** Whether nothing stands in the row, from one column to another, both included. */
@@ -57,7 +59,7 @@ interface Grid {
     Cell cell = cell(row, column);
     return !cell.isFormula()
         && (cell.stored().isBlank()
-            || cell.stored() instanceof Content.Text text && text.value().isBlank());
+            || (cell.stored() instanceof Content.Text text && text.value().isBlank()));
   }
 
   /** A grid turned on its side. */

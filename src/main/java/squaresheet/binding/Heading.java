@@ -27,7 +27,11 @@ record Heading(String text, List<List<String>> readings, Optional<UnitWord> unit
 
   static Heading of(String text) {
     String plain = Tokens.plain(text);
-    Optional<Split> split = bracketed(plain).or(() -> behindAMark(plain)).or(() -> atTheEnd(plain));
+    Optional<Split> split = UnitWords.pricePer(plain)
+        .map(price -> new Split(price.getKey(), price.getValue()))
+        .or(() -> bracketed(plain))
+        .or(() -> behindAMark(plain))
+        .or(() -> atTheEnd(plain));
     Set<List<String>> readings = new LinkedHashSet<>();
     split.map(found -> Tokens.of(found.words)).filter(w -> !w.isEmpty()).ifPresent(readings::add);
     readings.add(Tokens.of(plain));

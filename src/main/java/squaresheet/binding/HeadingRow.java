@@ -68,7 +68,8 @@ final class HeadingRow {
   }
 
   private static boolean isWhole(String table, List<FoundColumn> columns) {
-    Set<String> there = new HashSet<>(columns.stream().map(FoundColumn::property).toList());
+    Set<String> there =
+        new HashSet<>(columns.stream().map(FoundColumn::property).toList());
     for (String group : ESSENTIAL.getOrDefault(table, "").split(" ")) {
       if (List.of(group.split("\\|")).stream().noneMatch(there::contains)) {
         return false;

@@ -30,6 +30,9 @@ final class Resource {
 
   /** The parts of a field that lists several. */
   static List<String> parts(String field) {
-    return Arrays.stream(field.split(";")).map(String::strip).filter(p -> !p.isEmpty()).toList();
+    return Arrays.stream(field.split(";"))
+        .map(String::strip)
+        .filter(p -> !p.isEmpty())
+        .toList();
   }
 }

@@ -50,7 +50,7 @@ final class Rows {
           break;
         }
         blanks = 0;
-        totalled = kind == Row.TOTAL || totalled && kind == Row.NOTE;
+        totalled = kind == Row.TOTAL || (totalled && kind == Row.NOTE);
         sorted.put(row, kind);
       }
     }
@@ -74,7 +74,7 @@ final class Rows {
         .anyMatch(column -> column.meaning().role() == Role.KEY && !isBlank(row, column));
     boolean typed = columns.stream().anyMatch(column -> isQuantity(column) && isTyped(row, column));
     boolean computed = columns.stream().anyMatch(column -> cell(row, column).isFormula());
-    if (typed || named && (computed || count(row) > 1)) {
+    if (typed || (named && (computed || count(row) > 1))) {
       return named || typedCount(row) > 1 ? Row.DATA : Row.NOTE;
     }
     return computed ? Row.PREPARED : isFollowedByAnItem(row) ? Row.BAND : Row.NOTE;

@@ -66,11 +66,11 @@ final class TableFinder {
   private static List<Candidate> withoutRivals(List<Candidate> all) {
     return all.stream()
         .filter(one -> all.stream()
-            .noneMatch(other -> other != one
+            .noneMatch(other -> !other.equals(one)
                 && overlaps(one, other)
                 && Math.abs(other.row - one.row) < HEADING_ROWS
                 && (other.quality() > one.quality()
-                    || other.quality() == one.quality() && other.row < one.row)))
+                    || (other.quality() == one.quality() && other.row < one.row))))
         .sorted(Comparator.comparingInt(Candidate::row))
         .toList();
   }
@@ -121,8 +121,7 @@ final class TableFinder {
         double title = isTitled(table, row) ? TITLE_HELPS : 0;
         headings
             .as(table)
-            .map(it ->
-                new HeadingRow.Reading(table, it.columns(), it.quality() + title - price))
+            .map(it -> new HeadingRow.Reading(table, it.columns(), it.quality() + title - price))
             .ifPresent(it -> readings.add(new Candidate(row, first, last, it)));
       }
     }
@@ -153,8 +152,8 @@ final class TableFinder {
     List<FoundColumn> named = withKey(it);
     Map<Integer, Row> rows = new Rows(grid, named, it.first, it.last, stop).sort(it.row + 1);
     double sure = Math.min(1, it.quality() / named.size());
-    FoundTable table = new FoundTable(
-        it.reading.table(), grid, it.row, named, it.first, it.last, rows, sure);
+    FoundTable table =
+        new FoundTable(it.reading.table(), grid, it.row, named, it.first, it.last, rows, sure);
     boolean plausible = !table.rows(Row.DATA).isEmpty() || sure > 0.85;
     return plausible ? Optional.of(Agreement.weigh(table)) : Optional.empty();
   }

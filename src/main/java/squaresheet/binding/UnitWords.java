@@ -11,7 +11,10 @@ import java.util.regex.Pattern;
 final class UnitWords {
 
   private static final Pattern PRICE =
-      Pattern.compile("(\\$|€|£|usd|eur|gbp)? ?(?:/|per|a|each) ?([\\p{L} ]+)");
+      Pattern.compile("(\\$|€|£|usd|eur|gbp) ?(?:/|per ) ?([\\p{L} ]+)");
+  /** A price that names no currency is in the one of the job. */
+  private static final Pattern PRICE_PER =
+      Pattern.compile("(.*\\b(?:price|cost|rate|charge)s?)\\b ?,? ?(?:/|per ) ?([\\p{L} ]+)");
 
   private static final Map<String, UnitWord> BY_WORD = load();
 
@@ -40,19 +43,29 @@ final class UnitWords {
 
   /** The unit with this symbol of ours. */
   static Optional<UnitWord> ofSymbol(String symbol) {
-    return BY_WORD.values().stream().filter(unit -> unit.toString().equals(symbol)).findFirst();
+    return BY_WORD.values().stream()
+        .filter(unit -> unit.toString().equals(symbol))
+        .findFirst();
   }
 
   private static Optional<UnitWord> price(String plain) {
     Matcher parts = PRICE.matcher(plain);
-    if (!parts.matches()) {
-      return Optional.empty();
-    }
-    String coin = parts.group(1) == null ? "$" : parts.group(1);
-    String pack = parts.group(2).strip();
-    String per = BY_WORD.containsKey(pack) ? BY_WORD.get(pack).symbol() : pack;
-    return BY_WORD.containsKey(coin)
-        ? Optional.of(BY_WORD.get(coin).per(per))
+    return parts.matches()
+        ? Optional.ofNullable(BY_WORD.get(parts.group(1))).map(coin -> coin.per(pack(parts)))
         : Optional.empty();
+  }
+
+  /** The words and the unit of a heading like {@code Price per bundle}, if it is one. */
+  static Optional<Map.Entry<String, UnitWord>> pricePer(String plain) {
+    Matcher parts = PRICE_PER.matcher(plain);
+    return parts.matches()
+        ? Optional.of(Map.entry(parts.group(1), BY_WORD.get("$").per(pack(parts))))
+        : Optional.empty();
+  }
+
+  private static String pack(Matcher parts) {
+    String pack = parts.group(2).strip();
+    UnitWord known = BY_WORD.get(pack);
+    return known == null ? pack : known.symbol();
   }
 }

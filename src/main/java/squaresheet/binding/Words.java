@@ -74,8 +74,8 @@ final class Words {
   static Fit fit(Heading heading, Meaning meaning) {
     Fit best = heading.readings().stream()
         .flatMap(reading -> meaning.words().stream()
-            .map(word -> new Fit(
-                meaning, closeness(reading, word), String.join(" ", word.tokens()))))
+            .map(word ->
+                new Fit(meaning, closeness(reading, word), String.join(" ", word.tokens()))))
         .max(Comparator.comparingDouble(Fit::score))
         .orElse(new Fit(meaning, 0, ""));
     boolean wrongUnit =

@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 7,
-    uses = {"sheet"})
+    uses = {"finding", "sheet"})
 package squaresheet.binding;
 
 import squaresheet.house.Room;
