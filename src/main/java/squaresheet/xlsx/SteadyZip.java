@@ -1,0 +1,31 @@
+package squaresheet.xlsx;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/** Zips anew with one fixed time on every part, so that equal parts make equal files. */
+final class SteadyZip {
+
+  /** The first day a zip can name. */
+  static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private SteadyZip() {}
+
+  static void rewrite(byte[] zip, OutputStream to) throws IOException {
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
+        ZipOutputStream out = new ZipOutputStream(to)) {
+      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
+        ZipEntry steady = new ZipEntry(part.getName());
+        steady.setTimeLocal(FIXED);
+        out.putNextEntry(steady);
+        in.transferTo(out);
+        out.closeEntry();
+      }
+    }
+  }
+}

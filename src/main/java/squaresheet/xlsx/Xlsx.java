@@ -1,0 +1,32 @@
+package squaresheet.xlsx;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import squaresheet.finding.Read;
+import squaresheet.sheet.Draft;
+
+/** The door to workbook files. */
+public final class Xlsx {
+
+  private Xlsx() {}
+
+  /** Writes a new workbook; a file that is there already is kept beside it under another name. */
+  public static Read<Saved> write(Draft draft, Path file) {
+    return write(draft, file, Existing.KEEP_COPY);
+  }
+
+  /** Writes a new workbook. The same draft gives the same bytes. */
+  public static Read<Saved> write(Draft draft, Path file, Existing existing) {
+    return SafeFile.save(file, bytes(draft), existing);
+  }
+
+  /** The bytes of a new workbook's file. The same draft gives the same bytes. */
+  public static byte[] bytes(Draft draft) {
+    try {
+      return DraftWriter.bytes(draft);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+}
