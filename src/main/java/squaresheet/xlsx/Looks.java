@@ -37,6 +37,11 @@ final class Looks {
     if (!format.equals("General")) {
       style.setDataFormat(workbook.createDataFormat().getFormat(format));
     }
+    dress(style, role);
+    return style;
+  }
+
+  private void dress(XSSFCellStyle style, Role role) {
     switch (role) {
       case TITLE -> style.setFont(font(true, false, 16));
       case HEADING -> heading(style);
@@ -46,24 +51,27 @@ final class Looks {
         ground(style, "FFF8DC");
       }
       case COMPUTED -> frame(style, BorderStyle.DOTTED);
-      case TOTAL -> {
-        style.setFont(font(true, false, 10));
-        style.setBorderTop(BorderStyle.THIN);
-        style.setBorderBottom(BorderStyle.DOUBLE);
-      }
+      case TOTAL -> total(style);
       case NOTE -> {
         style.setFont(font(false, true, 10));
         style.setWrapText(true);
       }
-      case CAUTION -> {
-        style.setFont(font(true, false, 10));
-        style.setWrapText(true);
-        frame(style, BorderStyle.MEDIUM);
-      }
+      case CAUTION -> caution(style);
       case FLAG -> flag(style);
       case PLAIN, LABEL -> style.setFont(workbook.getFontAt(0));
     }
-    return style;
+  }
+
+  private void total(XSSFCellStyle style) {
+    style.setFont(font(true, false, 10));
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.DOUBLE);
+  }
+
+  private void caution(XSSFCellStyle style) {
+    style.setFont(font(true, false, 10));
+    style.setWrapText(true);
+    frame(style, BorderStyle.MEDIUM);
   }
 
   private void heading(XSSFCellStyle style) {

@@ -30,6 +30,8 @@ class HouseTest {
   private static final Map<String, Set<String>> HOMES = Map.of(
       "org.apache.poi", Set.of("xlsx"),
       "org.openxmlformats", Set.of("xlsx"),
+      "com.fasterxml.aalto", Set.of("xlsx"),
+      "org.apache.commons.compress", Set.of("xlsx"),
       "net.objecthunter", Set.of("formula"),
       "org.locationtech", Set.of("geometry"),
       "org.joda.money", Set.of("units"),
