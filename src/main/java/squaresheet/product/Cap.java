@@ -32,6 +32,6 @@ public record Cap(Label label, Length exposure, long cutFromEach) implements Pro
     return List.of(
         Checked.inches("exposure", exposure),
         Checked.pieces(packing()),
-        new Fact("caps_each", cutFromEach, "pieces"));
+        new Fact("cut_each", cutFromEach, "pieces"));
   }
 }

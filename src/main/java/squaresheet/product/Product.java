@@ -233,8 +233,8 @@ public sealed interface Product
     @Override
     public List<Fact> facts() {
       return List.of(
-          Checked.feet("sheet_length", length),
-          Checked.feet("sheet_width", width),
+          Checked.feet("length", length),
+          Checked.feet("width", width),
           Checked.pieces(label.packing()));
     }
   }

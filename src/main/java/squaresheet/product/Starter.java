@@ -41,8 +41,8 @@ public record Starter(Label label, Length length, Length height, long strips) im
   @Override
   public List<Fact> facts() {
     return List.of(
-        Checked.inches("length", length),
-        Checked.inches("packed_height", height),
+        Checked.inches("piece_length", length),
+        Checked.inches("piece_height", height),
         Checked.pieces(packing()),
         new Fact("strips_each", strips, "pieces"));
   }
