@@ -6,6 +6,7 @@ import squaresheet.geometry.Outline;
 import squaresheet.geometry.Region;
 import squaresheet.units.Area;
 import squaresheet.units.DerivedLength;
+import squaresheet.units.Length;
 import squaresheet.units.Pitch;
 
 /**
@@ -14,6 +15,7 @@ import squaresheet.units.Pitch;
  *
  * @param id its name
  * @param shape the shape as written
+ * @param measured how its lengths across the slope were taken
  * @param pitch the pitch
  * @param outline its corners, counter-clockwise
  * @param sides its sides, side i from corner i to the next
@@ -22,6 +24,7 @@ import squaresheet.units.Pitch;
 public record Plane(
     String id,
     Shape shape,
+    PlaneNotes.Measured measured,
     Pitch pitch,
     Outline outline,
     List<Side> sides,
@@ -82,6 +85,30 @@ public record Plane(
   /** The length of the sides of this kind, each in full even where another plane shares it. */
   public DerivedLength length(EdgeKind kind) {
     return sides(kind).stream().map(Side::length).reduce(DerivedLength.ZERO, DerivedLength::plus);
+  }
+
+  /** Between which areas the sloped area lies if every reading is off by at most the tolerance. */
+  public Bounds slopedArea(Length tolerance) {
+    return AreaBounds.of(this, tolerance);
+  }
+
+  /**
+   * Two areas between which a third lies.
+   *
+   * @param low the least it can be
+   * @param high the most it can be
+   */
+  public record Bounds(Area.Sloped low, Area.Sloped high) {
+
+    /** The bounds of the sum of two areas. */
+    public Bounds plus(Bounds other) {
+      return new Bounds(low.plus(other.low), high.plus(other.high));
+    }
+
+    /** Whether the area lies within, ends included. */
+    public boolean contains(Area.Sloped area) {
+      return low.compareTo(area) <= 0 && area.compareTo(high) <= 0;
+    }
   }
 
   /** Which band of slopes its pitch lies in. */

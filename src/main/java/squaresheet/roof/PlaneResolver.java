@@ -37,8 +37,14 @@ final class PlaneResolver {
     Outline outline = Outline.of(corners);
     List<Side> sides = sides(outline, Outline.isClockwise(corners));
     OpeningResolver openings = new OpeningResolver(notes, outline);
-    Plane plane =
-        new Plane(notes.id(), notes.shape(), notes.pitch(), outline, sides, openings.openings());
+    Plane plane = new Plane(
+        notes.id(),
+        notes.shape(),
+        notes.measured(),
+        notes.pitch(),
+        outline,
+        sides,
+        openings.openings());
     findings.addAll(openings.findings());
     return Read.of(plane, findings);
   }

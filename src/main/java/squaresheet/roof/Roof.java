@@ -80,12 +80,25 @@ public record Roof(List<Plane> planes, List<SharedEdge> sharedEdges, Length tape
     return planes.stream().map(Plane::slopedArea).reduce(Area.Sloped.ZERO, Area.Sloped::plus);
   }
 
+  /** The area on the slope, openings not out. */
+  public Area.Sloped grossArea() {
+    return planes.stream().map(Plane::grossArea).reduce(Area.Sloped.ZERO, Area.Sloped::plus);
+  }
+
   /** The area on the slope of the planes whose pitch lies in this band, openings out. */
   public Area.Sloped slopedArea(SlopeBand band) {
     return planes.stream()
         .filter(plane -> plane.slopeBand() == band)
         .map(Plane::slopedArea)
         .reduce(Area.Sloped.ZERO, Area.Sloped::plus);
+  }
+
+  /** Between which areas the sloped area lies if every reading is off by at most the tape tolerance. */
+  public Plane.Bounds slopedAreaBounds() {
+    Plane.Bounds none = new Plane.Bounds(Area.Sloped.ZERO, Area.Sloped.ZERO);
+    return planes.stream()
+        .map(plane -> plane.slopedArea(tapeTolerance))
+        .reduce(none, Plane.Bounds::plus);
   }
 
   /** The area seen from above, openings out. */

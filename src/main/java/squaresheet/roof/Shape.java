@@ -1,5 +1,6 @@
 package squaresheet.roof;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,13 @@ public sealed interface Shape {
 
   /** The corners in order, with every length across the slope (y) multiplied by {@code across} and rounded to 1/320 mm. */
   List<Point> corners(double across);
+
+  /** The same shape with another length of this name; a polygon stays as it is. */
+  default Shape with(String name, Length length) {
+    Map<String, Length> changed = new HashMap<>(lengths());
+    changed.put(name, length);
+    return ShapeReader.shape(this, changed);
+  }
 
   /**
    * The shape with this word and these lengths, by the names of {@link #lengths}; a finding for an unknown word, which

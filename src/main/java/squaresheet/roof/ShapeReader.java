@@ -43,6 +43,10 @@ final class ShapeReader {
     return RoofFindings.plane(where, "no shape '" + word + "'; " + Words.neighbours(word, known));
   }
 
+  static Shape shape(Shape like, Map<String, Length> lengths) {
+    return NEEDED.containsKey(like.word()) ? shape(like.word(), lengths) : like;
+  }
+
   private static Shape shape(String word, Map<String, Length> lengths) {
     Length eave = lengths.get("eave");
     Length height = lengths.get("height");

@@ -1,0 +1,76 @@
+package squaresheet.roof;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import squaresheet.geometry.Outline;
+import squaresheet.geometry.Point;
+import squaresheet.units.Area;
+import squaresheet.units.Length;
+
+/** How far an area can be off when every reading is off by at most a tolerance. Bounds are sound; for free shapes not tight. */
+final class AreaBounds {
+
+  private AreaBounds() {}
+
+  static Plane.Bounds of(Plane plane, Length tolerance) {
+    Plane.Bounds gross = gross(plane, tolerance);
+    double low = gross.low().squareFeet();
+    double high = gross.high().squareFeet();
+    for (Opening opening : plane.openings()) {
+      double area = opening.outline().squareFeet();
+      double slack = slack(opening.outline(), tolerance, stretch(plane));
+      low -= area + slack;
+      high -= Math.max(0, area - slack);
+    }
+    return new Plane.Bounds(new Area.Sloped(Math.max(0, low)), new Area.Sloped(high));
+  }
+
+  /** The area of a named shape grows with each of its lengths and does not change with its offset. */
+  private static Plane.Bounds gross(Plane plane, Length tolerance) {
+    if (plane.shape() instanceof Shape.Polygon) {
+      double area = plane.outline().squareFeet();
+      double slack = slack(plane.outline(), tolerance, stretch(plane));
+      return new Plane.Bounds(
+          new Area.Sloped(Math.max(0, area - slack)), new Area.Sloped(area + slack));
+    }
+    return new Plane.Bounds(
+        new Area.Sloped(area(plane, tolerance.negated())), new Area.Sloped(area(plane, tolerance)));
+  }
+
+  private static double area(Plane plane, Length change) {
+    Shape shape = plane.shape();
+    for (String name : shape.lengths().keySet()) {
+      Length changed = shape.lengths().get(name).plus(change);
+      boolean gone = !changed.isPositive() && !name.equals("offset");
+      if (gone) {
+        return 0;
+      }
+      shape = name.equals("offset") ? shape : shape.with(name, changed);
+    }
+    List<Point> corners = shape.corners(stretch(plane));
+    return Outline.fault(corners).isPresent() ? 0 : Outline.of(corners).squareFeet();
+  }
+
+  private static double stretch(Plane plane) {
+    return plane.measured().factor(plane.pitch());
+  }
+
+  /**
+   * How much the area of a polygon changes at most when each corner moves by at most the tolerance t each way, up the slope
+   * by {@code stretch} times as much: half the sum of t·|Δy| + t'·|Δx| over the neighbours of each corner, and t·t' for
+   * each corner.
+   */
+  private static double slack(Outline outline, Length tolerance, double stretch) {
+    double along = tolerance.toFeet();
+    double up = along * stretch;
+    return IntStream.range(0, outline.corners().size())
+        .mapToDouble(index -> {
+          Point before = outline.corner(index - 1);
+          Point after = outline.corner(index + 1);
+          double across = Math.abs(after.y().minus(before.y()).toFeet());
+          double beside = Math.abs(after.x().minus(before.x()).toFeet());
+          return (along * across + up * beside) / 2 + along * up;
+        })
+        .sum();
+  }
+}
