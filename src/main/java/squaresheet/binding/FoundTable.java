@@ -73,7 +73,9 @@ record FoundTable(
   }
 
   Where where(int row, String property) {
-    return grid.where(row, column(property).map(FoundColumn::at).orElse(first));
+    return column(property)
+        .map(column -> grid.where(row, column.at(), column.heading().text()))
+        .orElseGet(() -> grid.where(row, first));
   }
 
   Optional<Address> address(int row, String property) {

@@ -24,6 +24,11 @@ interface Grid {
   /** The place as a finding names it. */
   Where where(int row, int column);
 
+  /** The place as a finding names it, in a column under this heading. */
+  default Where where(int row, int column, String heading) {
+    return where(row, column);
+  }
+
   /** The cell's address; none where this is no sheet. */
   Optional<Address> address(int row, int column);
 
@@ -88,6 +93,11 @@ interface Grid {
     @Override
     public Where where(int row, int column) {
       return upright.where(column, row);
+    }
+
+    @Override
+    public Where where(int row, int column, String heading) {
+      return upright.where(column, row, heading);
     }
 
     @Override

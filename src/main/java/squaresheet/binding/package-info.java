@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 7,
-    uses = {"finding", "sheet"})
+    uses = {"units", "sheet", "finding", "geometry", "tape", "roof"})
 package squaresheet.binding;
 
 import squaresheet.house.Room;

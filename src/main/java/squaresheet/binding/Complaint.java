@@ -1,0 +1,45 @@
+package squaresheet.binding;
+
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Severity;
+import squaresheet.finding.Where;
+
+/** What a reader of sheets can have to say. */
+enum Complaint {
+  SHEET_MISSING("sheet-missing", Severity.ERROR, "A sheet or table is missing"),
+  COLUMN_MISSING("column-missing", Severity.ERROR, "A column is missing"),
+  NAME_MISSING("defined-name-missing", Severity.ERROR, "A defined name is missing"),
+  NOT_A_NUMBER("text-in-number-cell", Severity.ERROR, "A number cell holds text"),
+  FAULT("error-in-input-cell", Severity.ERROR, "An input cell holds a spreadsheet error"),
+  ROW_UNREAD("row-not-read", Severity.ERROR, "A row could not be read"),
+  WORD_UNKNOWN("word-not-known", Severity.ERROR, "A word is none of those to choose from"),
+  UNIT_UNDECLARED(
+      "unit-not-declared", Severity.WARNING, "The unit of bare numbers is not declared"),
+  MEASURED_UNSAID(
+      "measured-how-unsaid", Severity.WARNING, "It is not said how a plane was measured"),
+  EDGE_UNPLACED("edge-not-placed", Severity.WARNING, "A taped edge finds no side of its plane"),
+  NOTHING_THERE("nothing-to-read", Severity.ERROR, "The file holds nothing to read"),
+  NOT_BOUND("not-bound", Severity.NOTE, "A part of the workbook is not bound and not checked"),
+  BINDING_STALE(
+      "binding-does-not-fit", Severity.WARNING, "The stored binding does not fit the workbook"),
+  MAPPING_LINE("mapping-line-unread", Severity.ERROR, "A line of the mapping could not be read");
+
+  private final CheckInfo info;
+
+  Complaint(String id, Severity severity, String title) {
+    info = new CheckInfo(id, severity, title);
+  }
+
+  CheckInfo info() {
+    return info;
+  }
+
+  Finding at(Where where, String says) {
+    return new Finding(info, where, says);
+  }
+
+  Finding at(Where where, String found, String expected, String says) {
+    return new Finding(info, where, found, expected, says, "");
+  }
+}

@@ -1,0 +1,65 @@
+package squaresheet.binding;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Where;
+import squaresheet.roof.RoofNotes;
+import squaresheet.tape.TapeUnit;
+
+/**
+ * A filled field sheet as it was understood.
+ *
+ * @param roof the planes, openings and taped edges
+ * @param unit the unit of bare numbers
+ * @param labels what stands beside the labels of the job, by property, such as {@code eave_overhang}
+ * @param wording the lengths and pitches as the person wrote them, by item ({@code plane A}), then by property
+ * @param unread the rows that could not be read
+ */
+public record FieldNotes(
+    RoofNotes roof,
+    TapeUnit unit,
+    Map<String, Label> labels,
+    Map<String, Map<String, String>> wording,
+    List<Unread> unread) {
+
+  public FieldNotes {
+    labels = Map.copyOf(labels);
+    wording = Map.copyOf(wording);
+    unread = List.copyOf(unread);
+  }
+
+  /**
+   * A value beside a label of the job.
+   *
+   * @param text as written
+   * @param where its place
+   */
+  public record Label(String text, Where where) {}
+
+  /**
+   * A row that could not be read.
+   *
+   * @param where its place
+   * @param table the table it stands in, such as {@code openings}
+   * @param written its cells as written, blank ones left out
+   * @param understood what was understood of it, in words
+   * @param why what kept it from being read
+   */
+  public record Unread(
+      Where where, String table, List<String> written, String understood, String why) {
+    public Unread {
+      written = List.copyOf(written);
+    }
+  }
+
+  /** The text beside a label, if it is there. */
+  public Optional<String> text(String property) {
+    return Optional.ofNullable(labels.get(property)).map(Label::text);
+  }
+
+  /** What a person wrote for a property of an item; empty where that is not known. */
+  public String wording(String item, String property) {
+    return wording.getOrDefault(item, Map.of()).getOrDefault(property, "");
+  }
+}

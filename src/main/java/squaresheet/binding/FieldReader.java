@@ -1,0 +1,105 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.roof.RoofNotes;
+import squaresheet.tape.DateSystem;
+import squaresheet.tape.TapeUnit;
+import squaresheet.units.Length;
+
+/** Reads the tables and labels of a filled field sheet. */
+final class FieldReader {
+
+  private final String file;
+  private final Locale locale;
+  private final DateSystem dates;
+  private final List<FoundTable> tables = new ArrayList<>();
+  private final Map<String, FoundLabel> labels = new LinkedHashMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  FieldReader(String file, Locale locale, DateSystem dates, List<Grid> grids) {
+    this.file = file;
+    this.locale = locale;
+    this.dates = dates;
+    for (Grid grid : grids) {
+      List<FoundTable> found = TableFinder.find(grid);
+      tables.addAll(found);
+      LabelFinder.find(grid, found, "job")
+          .forEach(label -> labels.putIfAbsent(label.meaning().property(), label));
+    }
+  }
+
+  Read<FieldNotes> read() {
+    if (tables.stream().noneMatch(table -> table.table().equals("planes"))) {
+      return Read.nothing(Complaint.SHEET_MISSING.at(
+          new Where.InFile(file),
+          "a field sheet must have a table of planes with headings like Plane, Shape, Eave, Up the"
+              + " slope, Pitch, but there is none"));
+    }
+    Optional<TapeUnit> declared = declaredUnit();
+    Tape tape = new Tape(declared.orElse(TapeUnit.FEET), locale(), dates);
+    RoofReader roof = new RoofReader(tape).read(tables);
+    findings.addAll(roof.findings());
+    if (declared.isEmpty() && findings.stream().anyMatch(FieldReader::isAboutBareNumbers)) {
+      findings.add(Complaint.UNIT_UNDECLARED.at(
+          new Where.InFile(file),
+          "the sheet must say the unit for bare numbers (feet, inches, metres or millimetres), but"
+              + " does not; bare numbers are taken as feet"));
+    }
+    RoofNotes notes = new RoofNotes(roof.planes(), tolerance(tape));
+    FieldNotes field =
+        new FieldNotes(notes, tape.declared(), texts(), roof.wording(), roof.unread());
+    return Read.of(field, findings);
+  }
+
+  private static boolean isAboutBareNumbers(Finding finding) {
+    return finding.info().id().equals("bare-number-unit");
+  }
+
+  private Map<String, FieldNotes.Label> texts() {
+    Map<String, FieldNotes.Label> texts = new LinkedHashMap<>();
+    labels.forEach((property, label) ->
+        texts.put(property, new FieldNotes.Label(label.text(), label.where())));
+    return texts;
+  }
+
+  private Optional<TapeUnit> declaredUnit() {
+    FoundLabel label = labels.get("unit");
+    if (label == null || label.text().isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<TapeUnit> unit = UnitWords.find(label.text()).flatMap(Tape::unit);
+    if (unit.isEmpty()) {
+      findings.add(Complaint.WORD_UNKNOWN.at(
+          label.where(),
+          label.text(),
+          "",
+          "unit must be one of feet, inches, metres, millimetres, but is '" + label.text()
+              + "'; bare numbers are taken as feet"));
+    }
+    return Optional.of(unit.orElse(TapeUnit.FEET));
+  }
+
+  private Locale locale() {
+    FoundLabel label = labels.get("decimal_mark");
+    boolean comma = label != null && label.text().matches("(?i),|comma");
+    return comma ? Locale.GERMANY : locale;
+  }
+
+  private Length tolerance(Tape tape) {
+    FoundLabel label = labels.get("tape_tolerance");
+    if (label == null) {
+      return RoofNotes.usualTolerance();
+    }
+    Read<Length> read = tape.length(label, true);
+    findings.addAll(read.findings());
+    return read.value().orElse(RoofNotes.usualTolerance());
+  }
+}

@@ -1,0 +1,37 @@
+package squaresheet.binding;
+
+import java.util.List;
+import java.util.Locale;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Workbook;
+import squaresheet.tape.DateSystem;
+
+/**
+ * The tape-and-paper sheet: a form to print and fill in on the roof, and the way back from a filled one. Rows that cannot
+ * be read are listed with what was understood of them; the rest is imported.
+ */
+public final class FieldSheet {
+
+  private FieldSheet() {}
+
+  /** Reads a filled field sheet from a workbook of that file name; text is read with the locale's decimal mark. */
+  public static Read<FieldNotes> read(Workbook workbook, String file, Locale locale) {
+    DateSystem dates = workbook.date1904() ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
+    List<Grid> grids = workbook.sheets().stream()
+        .map(sheet -> (Grid) new SheetGrid(file, sheet))
+        .toList();
+    return new FieldReader(file, locale, dates, grids).read();
+  }
+
+  /** Reads a filled field sheet from the text of a csv file of that name. */
+  public static Read<FieldNotes> read(String csv, String file, Locale locale) {
+    try {
+      List<Grid> grids = List.of(LineGrid.of(file, csv));
+      return new FieldReader(file, locale, DateSystem.SINCE_1900, grids).read();
+    } catch (IllegalArgumentException broken) {
+      return Read.nothing(
+          Complaint.NOTHING_THERE.at(new Where.InFile(file), broken.getMessage()));
+    }
+  }
+}

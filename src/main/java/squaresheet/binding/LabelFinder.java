@@ -1,0 +1,120 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import squaresheet.sheet.Cell;
+
+/** Finds values by the label on their left or above them, outside the tables. */
+final class LabelFinder {
+
+  /** A value stands at most this many columns right of its label. */
+  private static final int FARTHEST = 3;
+  /** A label longer than this is a sentence. */
+  private static final int LONGEST = 60;
+  /** Only part of the label says so: what remains may change the meaning, so it is asked. */
+  private static final double LEAST = 0.6;
+
+  private final Grid grid;
+  private final List<FoundTable> tables;
+  private final List<Meaning> meanings;
+
+  private LabelFinder(Grid grid, List<FoundTable> tables, List<Meaning> meanings) {
+    this.grid = grid;
+    this.tables = tables;
+    this.meanings = meanings;
+  }
+
+  /** The labels of the table's words on a grid, the surest for each meaning first. */
+  static List<FoundLabel> find(Grid grid, List<FoundTable> tables, String words) {
+    return new LabelFinder(grid, tables, Words.of(words)).find();
+  }
+
+  private List<FoundLabel> find() {
+    Map<String, FoundLabel> best = new TreeMap<>();
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = 0; column < grid.columns(); column++) {
+        for (FoundLabel label : at(row, column)) {
+          best.merge(
+              label.meaning().property(),
+              label,
+              (one, other) -> other.sure() > one.sure() ? other : one);
+        }
+      }
+    }
+    return best.values().stream()
+        .sorted(Comparator.comparingInt(FoundLabel::row))
+        .toList();
+  }
+
+  private List<FoundLabel> at(int row, int column) {
+    String text = grid.text(row, column);
+    if (text.isEmpty() || text.length() > LONGEST || isInATable(row, column)) {
+      return List.of();
+    }
+    Heading heading = Heading.of(text.replaceFirst("[:=]\\s*$", ""));
+    List<FoundLabel> labels = new ArrayList<>();
+    for (Meaning meaning : meanings) {
+      double score = Words.fit(heading, meaning).score();
+      if (score >= LEAST) {
+        value(row, column, meaning, heading, score).ifPresent(labels::add);
+      }
+    }
+    return labels.stream()
+        .max(Comparator.comparingDouble(FoundLabel::sure))
+        .map(List::of)
+        .orElse(List.of());
+  }
+
+  private boolean isInATable(int row, int column) {
+    return tables.stream().anyMatch(table -> {
+      int across = table.isOnItsSide() ? row : column;
+      int along = table.isOnItsSide() ? column : row;
+      int end = table.rows().keySet().stream().reduce(table.heading(), Math::max);
+      return along >= table.heading()
+          && along <= end
+          && across >= table.first()
+          && across <= table.last();
+    });
+  }
+
+  private Optional<FoundLabel> value(
+      int row, int column, Meaning meaning, Heading heading, double score) {
+    for (int right = column + 1; right <= column + FARTHEST; right++) {
+      if (!grid.isBlank(row, right)) {
+        boolean fits = fits(meaning, grid.cell(row, right));
+        return fits
+            ? Optional.of(label(meaning, heading, row, right, score, "beside"))
+            : Optional.empty();
+      }
+    }
+    boolean below = fits(meaning, grid.cell(row + 1, column)) && !isInATable(row + 1, column);
+    return below && meaning.holds().isNumeric()
+        ? Optional.of(label(meaning, heading, row + 1, column, score * 0.9, "above"))
+        : Optional.empty();
+  }
+
+  private FoundLabel label(
+      Meaning meaning, Heading heading, int row, int column, double score, String side) {
+    Optional<UnitWord> unit = heading
+        .unit()
+        .filter(word -> meaning.holds().takes(word.kind()))
+        .or(() -> UnitWords.find(grid.text(row, column + 1)))
+        .or(() -> percent(grid.cell(row, column)));
+    String why = "label '" + heading.text() + "' stands " + side + " it";
+    return new FoundLabel(meaning, grid, heading, row, column, unit, score, why);
+  }
+
+  private static Optional<UnitWord> percent(Cell cell) {
+    return cell.format().contains("%") ? Optional.empty() : Optional.empty();
+  }
+
+  private static boolean fits(Meaning meaning, Cell cell) {
+    Predicate<Cell> number = Cells::isLikeANumber;
+    return !cell.isBlank() && (!meaning.holds().isNumeric() || number.test(cell));
+  }
+}

@@ -1,0 +1,96 @@
+package squaresheet.binding;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Content;
+
+/** The lines of a text file with separated values; all cells are text. */
+final class LineGrid implements Grid {
+
+  private final String file;
+  private final List<CsvRecord> lines;
+
+  private LineGrid(String file, List<CsvRecord> lines) {
+    this.file = file;
+    this.lines = lines;
+  }
+
+  /**
+   * Reads the text with the separator that people's programs put between values: comma, semicolon or tab, whichever makes
+   * the most of it.
+   *
+   * @throws IllegalArgumentException with a sentence, if the text is no such file
+   */
+  static LineGrid of(String file, String text) {
+    LineGrid widest = null;
+    for (char separator : new char[] {',', ';', '\t'}) {
+      LineGrid grid = new LineGrid(file, lines(text.replace("\uFEFF", ""), separator));
+      if (widest == null || grid.cells() > widest.cells()) {
+        widest = grid;
+      }
+    }
+    return widest;
+  }
+
+  private static List<CsvRecord> lines(String text, char separator) {
+    try (CsvReader<CsvRecord> lines = CsvReader.builder()
+        .fieldSeparator(separator)
+        .skipEmptyLines(false)
+        .ofCsvRecord(text)) {
+      return lines.stream().toList();
+    } catch (IOException | CsvParseException broken) {
+      throw new IllegalArgumentException(
+          "the file must be a table of separated values, but is not: " + broken.getMessage(),
+          broken);
+    }
+  }
+
+  private long cells() {
+    return lines.stream().mapToLong(CsvRecord::getFieldCount).sum();
+  }
+
+  @Override
+  public String name() {
+    return file;
+  }
+
+  @Override
+  public int rows() {
+    return lines.size();
+  }
+
+  @Override
+  public int columns() {
+    return lines.stream().mapToInt(CsvRecord::getFieldCount).max().orElse(0);
+  }
+
+  @Override
+  public Cell cell(int row, int column) {
+    boolean there = row < lines.size() && column < lines.get(row).getFieldCount();
+    String text = there ? lines.get(row).getField(column) : "";
+    return text.isBlank() ? Cell.EMPTY : Cell.of(new Content.Text(text));
+  }
+
+  @Override
+  public Where where(int row, int column) {
+    return where(row, column, "");
+  }
+
+  @Override
+  public Where where(int row, int column, String heading) {
+    long line = row < lines.size() ? lines.get(row).getStartingLineNumber() : row + 1L;
+    return new Where.InLine(file, line, heading);
+  }
+
+  @Override
+  public Optional<Address> address(int row, int column) {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,130 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Where;
+import squaresheet.geometry.Point;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.PlaneNotes.OpeningNotes;
+
+/** Reads the tables of planes, corners, openings and edges into what was written down of a roof. */
+final class RoofReader {
+
+  private static final List<String> PLANE_LENGTHS = List.of("eave", "up_slope", "top", "offset");
+
+  private final Tape tape;
+  private final Map<String, PlaneNotes> planes = new LinkedHashMap<>();
+  private final Map<String, List<Point>> corners = new LinkedHashMap<>();
+  private final Map<String, Map<String, String>> wording = new LinkedHashMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<FieldNotes.Unread> unread = new ArrayList<>();
+
+  RoofReader(Tape tape) {
+    this.tape = tape;
+  }
+
+  /** Reads the tables among these that speak of a roof. */
+  RoofReader read(List<FoundTable> tables) {
+    each(tables, "corners", this::corner);
+    each(tables, "planes", this::plane);
+    each(tables, "openings", this::opening);
+    each(tables, "edges", this::edge);
+    return this;
+  }
+
+  private void each(List<FoundTable> tables, String kind, Consumer<RowReader> read) {
+    for (FoundTable table : tables) {
+      if (table.table().equals(kind)) {
+        PLANE_LENGTHS.forEach(property -> findings.addAll(tape.remarks(table, property)));
+        table.rows(FoundTable.Row.DATA).forEach(row -> {
+          RowReader reader = new RowReader(table, row, tape);
+          read.accept(reader);
+          findings.addAll(reader.findings());
+          if (!reader.isWhole()) {
+            unread.add(reader.unread(kind));
+          }
+        });
+      }
+    }
+  }
+
+  private void corner(RowReader row) {
+    String plane = row.text("plane").orElse("");
+    Optional<Point> corner =
+        row.offsetIfAny("x").flatMap(x -> row.offsetIfAny("y").map(y -> new Point(x, y)));
+    corner.ifPresent(at ->
+        corners.computeIfAbsent(plane, name -> new ArrayList<>()).add(at));
+  }
+
+  private void plane(RowReader row) {
+    new PlaneRow(row, corners).read().ifPresent(plane -> {
+      planes.put(TapedEdge.key(plane.id()), plane);
+      wording.put("plane " + plane.id(), Map.copyOf(row.understood()));
+    });
+  }
+
+  private void opening(RowReader row) {
+    OpeningRow reader = new OpeningRow(row);
+    String key = TapedEdge.key(reader.plane());
+    Optional<OpeningNotes> opening = reader.read();
+    if (opening.isPresent() && !planes.containsKey(key)) {
+      row.refuse(
+          "plane",
+          Complaint.ROW_UNREAD.at(
+              row.where("plane"),
+              "an opening must lie in a plane of the sheet, but '" + reader.plane()
+                  + "' is none that was read; the opening is left out"));
+    } else if (opening.isPresent()) {
+      planes.computeIfPresent(key, (name, plane) -> placed(plane.with(opening.get()), row));
+      wording.put("opening " + opening.get().id(), Map.copyOf(row.understood()));
+    }
+  }
+
+  private static PlaneNotes placed(PlaneNotes plane, RowReader row) {
+    Map<String, Where> places = new LinkedHashMap<>(plane.places());
+    places.put(row.text("opening").orElse("opening"), row.where("opening"));
+    return new PlaneNotes(
+        plane.id(),
+        plane.shape(),
+        plane.measured(),
+        plane.pitch(),
+        plane.sides(),
+        plane.openings(),
+        places);
+  }
+
+  private void edge(RowReader row) {
+    if (row.isBlank("length")) {
+      return;
+    }
+    TapedEdge.read(row).filter(edge -> !edge.placeOn(planes)).ifPresent(edge -> {
+      String meets = edge.meets().isEmpty() ? "" : " or '" + edge.meets() + "'";
+      row.remark(Complaint.EDGE_UNPLACED.at(
+          row.where("plane"),
+          "a taped " + edge.kind() + " must belong to one side of a plane, but neither '"
+              + edge.plane() + "'" + meets + " has just one " + edge.kind()
+              + " left; the length is not used as a check"));
+    });
+  }
+
+  List<PlaneNotes> planes() {
+    return List.copyOf(planes.values());
+  }
+
+  Map<String, Map<String, String>> wording() {
+    return wording;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  List<FieldNotes.Unread> unread() {
+    return unread;
+  }
+}

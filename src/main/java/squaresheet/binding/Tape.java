@@ -1,0 +1,115 @@
+package squaresheet.binding;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Content;
+import squaresheet.tape.DateSystem;
+import squaresheet.tape.TapeReader;
+import squaresheet.tape.TapeUnit;
+import squaresheet.tape.Written;
+import squaresheet.units.Length;
+import squaresheet.units.Pitch;
+
+/**
+ * How lengths and pitches are read from a sheet's cells.
+ *
+ * @param declared the unit the sheet declares for bare numbers
+ * @param locale whose decimal mark holds
+ * @param dates how the workbook counts its days
+ */
+record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
+
+  private static final Map<String, TapeUnit> UNITS = Map.of(
+      "ft", TapeUnit.FEET,
+      "in", TapeUnit.INCHES,
+      "m", TapeUnit.METRES,
+      "mm", TapeUnit.MILLIMETRES);
+
+  /** The tape unit of a unit word, if it is one. */
+  static Optional<TapeUnit> unit(UnitWord word) {
+    return Optional.ofNullable(UNITS.get(word.symbol()));
+  }
+
+  Read<Length> length(FoundTable table, int row, String property) {
+    return reader(table, property)
+        .length(written(table, row, property), table.where(row, property));
+  }
+
+  Read<Length> offset(FoundTable table, int row, String property) {
+    return reader(table, property)
+        .offset(written(table, row, property), table.where(row, property));
+  }
+
+  Read<Length> offset(String text, Where where) {
+    return TapeReader.of(declared, locale).offset(text, where);
+  }
+
+  Read<Length> length(FoundLabel label, boolean mayBeZero) {
+    TapeUnit unit = label.unit().flatMap(Tape::unit).orElse(declared);
+    TapeReader reader = new TapeReader(unit, locale, dates);
+    Written written = written(label.cell());
+    return mayBeZero
+        ? reader.offset(written, label.where())
+        : reader.length(written, label.where());
+  }
+
+  Read<Pitch> pitch(FoundTable table, int row, String property) {
+    TapeReader reader = reader(table, property);
+    Written written = written(table, row, property);
+    Where where = table.where(row, property);
+    return written instanceof Written.Number number && isInDegrees(table, property)
+        ? reader.pitch(Cells.plain(number.value()) + "°", where)
+        : reader.pitch(written, where);
+  }
+
+  private static boolean isInDegrees(FoundTable table, String property) {
+    return table
+        .column(property)
+        .flatMap(FoundColumn::unit)
+        .map(unit -> unit.symbol().equals("°"))
+        .orElse(false);
+  }
+
+  /** What there is to say once about a column of lengths without a unit in its heading. */
+  List<Finding> remarks(FoundTable table, String property) {
+    Optional<FoundColumn> column = table.column(property);
+    boolean bare =
+        column.isPresent() && column.get().unit().flatMap(Tape::unit).isEmpty();
+    List<Written> all = table.rows(FoundTable.Row.DATA).stream()
+        .map(row -> written(table, row, property))
+        .toList();
+    return bare
+        ? reader(table, property).lengthColumn(all, table.where(table.heading(), property))
+        : List.of();
+  }
+
+  private TapeReader reader(FoundTable table, String property) {
+    TapeUnit unit = table
+        .column(property)
+        .flatMap(FoundColumn::unit)
+        .flatMap(Tape::unit)
+        .orElse(declared);
+    return new TapeReader(unit, locale, dates);
+  }
+
+  private static Written written(FoundTable table, int row, String property) {
+    Optional<UnitWord> unit = table.column(property).flatMap(FoundColumn::unit);
+    Cell cell = table.cell(row, property);
+    boolean centimetres = unit.map(word -> word.symbol().equals("cm")).orElse(false);
+    return centimetres && cell.stored() instanceof Content.Numeric number
+        ? Written.of(Cells.plain(number.value()) + " cm")
+        : written(cell);
+  }
+
+  static Written written(Cell cell) {
+    return cell.stored() instanceof Content.Numeric number
+        ? Written.of(number.value(), cell.format())
+        : Written.of(Cells.text(cell));
+  }
+}
