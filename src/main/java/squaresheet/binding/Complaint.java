@@ -25,21 +25,25 @@ enum Complaint {
       "binding-does-not-fit", Severity.WARNING, "The stored binding does not fit the workbook"),
   MAPPING_LINE("mapping-line-unread", Severity.ERROR, "A line of the mapping could not be read");
 
-  private final CheckInfo info;
+  private final String id;
+  private final Severity severity;
+  private final String title;
 
   Complaint(String id, Severity severity, String title) {
-    info = new CheckInfo(id, severity, title);
+    this.id = id;
+    this.severity = severity;
+    this.title = title;
   }
 
   CheckInfo info() {
-    return info;
+    return new CheckInfo(id, severity, title);
   }
 
   Finding at(Where where, String says) {
-    return new Finding(info, where, says);
+    return new Finding(info(), where, says);
   }
 
   Finding at(Where where, String found, String expected, String says) {
-    return new Finding(info, where, found, expected, says, "");
+    return new Finding(info(), where, found, expected, says, "");
   }
 }

@@ -30,8 +30,7 @@ public final class FieldSheet {
       List<Grid> grids = List.of(LineGrid.of(file, csv));
       return new FieldReader(file, locale, DateSystem.SINCE_1900, grids).read();
     } catch (IllegalArgumentException broken) {
-      return Read.nothing(
-          Complaint.NOTHING_THERE.at(new Where.InFile(file), broken.getMessage()));
+      return Read.nothing(Complaint.NOTHING_THERE.at(new Where.InFile(file), broken.getMessage()));
     }
   }
 }

@@ -103,14 +103,9 @@ final class LabelFinder {
     Optional<UnitWord> unit = heading
         .unit()
         .filter(word -> meaning.holds().takes(word.kind()))
-        .or(() -> UnitWords.find(grid.text(row, column + 1)))
-        .or(() -> percent(grid.cell(row, column)));
+        .or(() -> UnitWords.find(grid.text(row, column + 1)));
     String why = "label '" + heading.text() + "' stands " + side + " it";
     return new FoundLabel(meaning, grid, heading, row, column, unit, score, why);
-  }
-
-  private static Optional<UnitWord> percent(Cell cell) {
-    return cell.format().contains("%") ? Optional.empty() : Optional.empty();
   }
 
   private static boolean fits(Meaning meaning, Cell cell) {

@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Where;
@@ -29,12 +30,19 @@ final class LineGrid implements Grid {
    * @throws IllegalArgumentException with a sentence, if the text is no such file
    */
   static LineGrid of(String file, String text) {
-    LineGrid widest = null;
+    String plain = text.replace("\uFEFF", "");
+    LineGrid widest = new LineGrid(file, List.of());
+    IllegalArgumentException refused = null;
     for (char separator : new char[] {',', ';', '\t'}) {
-      LineGrid grid = new LineGrid(file, lines(text.replace("\uFEFF", ""), separator));
-      if (widest == null || grid.cells() > widest.cells()) {
-        widest = grid;
+      try {
+        LineGrid grid = new LineGrid(file, lines(plain, separator));
+        widest = grid.cells() > widest.cells() ? grid : widest;
+      } catch (IllegalArgumentException broken) {
+        refused = refused == null ? broken : refused;
       }
+    }
+    if (widest.rows() == 0 && refused != null) {
+      throw refused;
     }
     return widest;
   }
@@ -43,9 +51,11 @@ final class LineGrid implements Grid {
     try (CsvReader<CsvRecord> lines = CsvReader.builder()
         .fieldSeparator(separator)
         .skipEmptyLines(false)
+        .allowExtraFields(true)
+        .allowMissingFields(true)
         .ofCsvRecord(text)) {
       return lines.stream().toList();
-    } catch (IOException | CsvParseException broken) {
+    } catch (IOException | CsvParseException | UncheckedIOException broken) {
       throw new IllegalArgumentException(
           "the file must be a table of separated values, but is not: " + broken.getMessage(),
           broken);

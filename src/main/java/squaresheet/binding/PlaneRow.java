@@ -25,8 +25,7 @@ final class PlaneRow {
   private static final Map<String, Map<String, String>> LENGTHS = Map.of(
       "rectangle", Map.of("eave", "eave", "rake", "up_slope"),
       "triangle", Map.of("eave", "eave", "height", "up_slope", "offset", "offset"),
-      "trapezoid",
-          Map.of("eave", "eave", "ridge", "top", "height", "up_slope", "offset", "offset"),
+      "trapezoid", Map.of("eave", "eave", "ridge", "top", "height", "up_slope", "offset", "offset"),
       "parallelogram", Map.of("eave", "eave", "height", "up_slope", "offset", "offset"));
 
   private static final Map<String, String> SIDES =
@@ -107,7 +106,8 @@ final class PlaneRow {
 
   private Optional<Shape> polygon(String id) {
     Optional<String> text = row.text("corners");
-    List<Point> corners = text.map(this::corners).orElseGet(() -> cornerLists.getOrDefault(id, List.of()));
+    List<Point> corners =
+        text.map(this::corners).orElseGet(() -> cornerLists.getOrDefault(id, List.of()));
     if (corners.isEmpty() && row.isWhole()) {
       row.refuse(
           "corners",

@@ -57,8 +57,8 @@ final class RoofReader {
     String plane = row.text("plane").orElse("");
     Optional<Point> corner =
         row.offsetIfAny("x").flatMap(x -> row.offsetIfAny("y").map(y -> new Point(x, y)));
-    corner.ifPresent(at ->
-        corners.computeIfAbsent(plane, name -> new ArrayList<>()).add(at));
+    corner.ifPresent(
+        at -> corners.computeIfAbsent(plane, name -> new ArrayList<>()).add(at));
   }
 
   private void plane(RowReader row) {

@@ -41,25 +41,25 @@ final class RowReader {
 
   /** A length that must be there. */
   Optional<Length> length(String property) {
-    return needed(property, take(property, tape.length(table, row, property)));
+    return needed(take(property, tape.length(table, row, property)));
   }
 
   /** A length that may stay away. */
   Optional<Length> lengthIfAny(String property) {
     return isBlank(property)
         ? Optional.empty()
-        : needed(property, take(property, tape.length(table, row, property)));
+        : needed(take(property, tape.length(table, row, property)));
   }
 
   /** A length that may stay away, be 0 or negative. */
   Optional<Length> offsetIfAny(String property) {
     return isBlank(property)
         ? Optional.empty()
-        : needed(property, take(property, tape.offset(table, row, property)));
+        : needed(take(property, tape.offset(table, row, property)));
   }
 
   Optional<Pitch> pitch(String property) {
-    return needed(property, take(property, tape.pitch(table, row, property)));
+    return needed(take(property, tape.pitch(table, row, property)));
   }
 
   /** One of a family of words; a finding lists the family where the word is none of it. */
@@ -88,7 +88,7 @@ final class RowReader {
     return read.value();
   }
 
-  private <T> Optional<T> needed(String property, Optional<T> value) {
+  private <T> Optional<T> needed(Optional<T> value) {
     whole &= value.isPresent();
     return value;
   }

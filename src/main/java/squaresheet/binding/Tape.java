@@ -79,8 +79,7 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
   /** What there is to say once about a column of lengths without a unit in its heading. */
   List<Finding> remarks(FoundTable table, String property) {
     Optional<FoundColumn> column = table.column(property);
-    boolean bare =
-        column.isPresent() && column.get().unit().flatMap(Tape::unit).isEmpty();
+    boolean bare = column.isPresent() && column.get().unit().flatMap(Tape::unit).isEmpty();
     List<Written> all = table.rows(FoundTable.Row.DATA).stream()
         .map(row -> written(table, row, property))
         .toList();
@@ -90,11 +89,8 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
   }
 
   private TapeReader reader(FoundTable table, String property) {
-    TapeUnit unit = table
-        .column(property)
-        .flatMap(FoundColumn::unit)
-        .flatMap(Tape::unit)
-        .orElse(declared);
+    TapeUnit unit =
+        table.column(property).flatMap(FoundColumn::unit).flatMap(Tape::unit).orElse(declared);
     return new TapeReader(unit, locale, dates);
   }
 

@@ -22,8 +22,8 @@ import squaresheet.units.Length;
 record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
 
   static Optional<TapedEdge> read(RowReader row) {
-    Optional<EdgeKind> kind = row.text("edge")
-        .flatMap(text -> row.word("edge", text, EdgeKind::from, EdgeKind.words()));
+    Optional<EdgeKind> kind =
+        row.text("edge").flatMap(text -> row.word("edge", text, EdgeKind::from, EdgeKind.words()));
     Optional<Length> length = row.length("length");
     String plane = row.text("plane").orElse("");
     String side = row.text("side").map(text -> " / " + text).orElse("");
@@ -72,8 +72,8 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
       if (is == kind && free) {
         fitting.add(names.get(i));
         said.map(SideNotes::meets)
-            .filter(meets -> meets instanceof Meets.Named named
-                && key(named.plane()).equals(key(other)))
+            .filter(meets ->
+                meets instanceof Meets.Named named && key(named.plane()).equals(key(other)))
             .ifPresent(meets -> naming.add(names.get(fitting.size() - 1)));
       }
     }
@@ -88,8 +88,8 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
 
   private PlaneNotes measured(PlaneNotes notes, String side, String other) {
     SideNotes before = said(notes, side)
-        .orElseGet(() ->
-            new SideNotes(side, Optional.of(kind), Optional.empty(), new Meets.Unsaid()));
+        .orElseGet(
+            () -> new SideNotes(side, Optional.of(kind), Optional.empty(), new Meets.Unsaid()));
     boolean unsaid = before.meets() instanceof Meets.Unsaid;
     Meets meets = unsaid && !other.isBlank() ? Meets.read(other) : before.meets();
     List<SideNotes> others = new ArrayList<>(notes.sides());

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Roof;
@@ -28,7 +27,7 @@ class FieldSheetTest {
   @Test
   void the_demo_sheet_reads_all_but_its_one_wet_line() throws IOException {
     Read<FieldNotes> read = demo();
-    FieldNotes notes = read.value().orElseThrow();
+    System.out.println(all(read)); FieldNotes notes = read.value().orElseThrow();
     System.out.println(all(read));
     notes.unread().forEach(System.out::println);
     Read<Roof> roof = Roof.resolve(notes.roof());
