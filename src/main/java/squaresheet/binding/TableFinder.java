@@ -17,6 +17,9 @@ final class TableFinder {
   private static final int TITLE_ROWS = 4;
 
   private static final double TITLE_HELPS = 0.5;
+  /** A list of labels with one value each looks much like a table on its side; that takes more to believe. */
+  private static final double LYING_DOWN = 0.8;
+
   /** Further down than this no new table is looked for: no person scrolls there for a heading. */
   private static final int DEEPEST = 5000;
 
@@ -32,7 +35,7 @@ final class TableFinder {
     List<FoundTable> all = new ArrayList<>(upright);
     new TableFinder(grid.turned())
         .find().stream()
-            .filter(table -> table.rows(Row.DATA).size() > 0)
+            .filter(table -> !table.rows(Row.DATA).isEmpty() && table.sure() > LYING_DOWN)
             .filter(table -> upright.stream().noneMatch(other -> overlapTurned(table, other)))
             .forEach(all::add);
     return all;

@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +11,11 @@ import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Roof;
+import squaresheet.roof.Shape;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.SheetBuilder;
+import squaresheet.tape.TapeUnit;
+import squaresheet.units.Length;
 
 class FieldSheetTest {
 
@@ -27,13 +33,102 @@ class FieldSheetTest {
   @Test
   void the_demo_sheet_reads_all_but_its_one_wet_line() throws IOException {
     Read<FieldNotes> read = demo();
-    System.out.println(all(read)); FieldNotes notes = read.value().orElseThrow();
-    System.out.println(all(read));
-    notes.unread().forEach(System.out::println);
-    Read<Roof> roof = Roof.resolve(notes.roof());
-    System.out.println(all(roof));
-    System.out.println(roof.value().orElseThrow().length(EdgeKind.VALLEY));
-    System.out.println(notes);
-    assertThat(notes.unread()).hasSize(1);
+    FieldNotes notes = read.value().orElseThrow();
+    assertThat(notes.roof().planes())
+        .extracting(plane ->
+            plane.id() + " " + plane.shape().word() + " " + plane.sides().size())
+        .containsExactly(
+            "Front polygon 7",
+            "Back rectangle 3",
+            "Wing left parallelogram 3",
+            "Wing right parallelogram 3",
+            "Wing end triangle 2",
+            "Porch rectangle 3");
+    assertThat(notes.unread())
+        .extracting(unread -> unread.where() + ": " + unread.understood())
+        .containsExactly("tape-sheet.csv, line 23: plane Back, opening Skylight?, what skylight");
+    assertThat(read.findings())
+        .extracting(finding -> finding.where() + ": " + finding.says())
+        .containsExactly(
+            "tape-sheet.csv, line 23, Width: length must read like 24' 6 1/2\" or 7.48 m, but reads 'about two foot'",
+            "tape-sheet.csv, line 23, Up the slope: length must read like 24' 6 1/2\" or 7.48 m, but reads 'wet page'");
+  }
+
+  @Test
+  void the_demo_sheet_keeps_its_wording_and_its_labels() throws IOException {
+    FieldNotes notes = demo().value().orElseThrow();
+    assertThat(notes.wording("plane Back", "up_slope")).isEqualTo("15-7 13/16");
+    assertThat(notes.text("eave_overhang")).contains("1' 6\"");
+    assertThat(notes.text("code_edition")).contains("2021");
+    assertThat(notes.text("tear_off_layers")).contains("1");
+    assertThat(notes.unit()).isEqualTo(TapeUnit.FEET);
+  }
+
+  @Test
+  void the_demo_roof_resolves_and_its_taped_edges_agree() throws IOException {
+    Read<Roof> roof = Roof.resolve(demo().value().orElseThrow().roof());
+    assertThat(roof.findings()).isEmpty();
+    // hips and valleys: 10 ft by 11' 2 3/16", √(120² + 134.1875²) = 180.02 in, taped within half an
+    // inch
+    assertThat(roof.value().orElseThrow().length(EdgeKind.HIP).inches())
+        .isCloseTo(360, within(0.5));
+  }
+
+  @Test
+  void a_workbook_reads_like_the_same_lines_of_text() throws IOException {
+    String csv = Files.readString(Path.of("demo-data/tape-sheet.csv"));
+    SheetBuilder sheet = Sheet.builder("Tape");
+    Grid lines = LineGrid.of("tape-sheet.csv", csv);
+    for (int row = 0; row < lines.rows(); row++) {
+      for (int column = 0; column < lines.columns(); column++) {
+        sheet.content(row, column, "General", lines.cell(row, column).stored());
+      }
+    }
+    FieldNotes typed = FieldSheet.read(Drawn.workbook(sheet.build()), "tape.xlsx", Locale.ENGLISH)
+        .value()
+        .orElseThrow();
+    assertThat(typed.wording()).isEqualTo(demo().value().orElseThrow().wording());
+    assertThat(typed.unread().get(0).where().toString()).isEqualTo("tape.xlsx, Tape!A23");
+  }
+
+  @Test
+  void a_sheet_without_a_unit_says_what_its_bare_numbers_were_taken_for() {
+    Read<FieldNotes> read = FieldSheet.read("""
+        Plane,Shape,Eave,Up the slope,Pitch,Measured
+        A,rectangle,40,15.65,6/12,slope
+        B,rectangle,40,,6/12,
+        """, "notes.csv", Locale.ENGLISH);
+    assertThat(all(read))
+        .contains(
+            "WARNING notes.csv: the sheet must say the unit for bare numbers (feet, inches, metres"
+                + " or millimetres), but does not; bare numbers are taken as feet");
+    assertThat(read.value().orElseThrow().unread())
+        .extracting(FieldNotes.Unread::understood)
+        .containsExactly("plane B, pitch 6/12, shape rectangle, eave 40");
+  }
+
+  @Test
+  void a_metric_sheet_with_decimal_commas_and_semicolons_is_read() {
+    Read<FieldNotes> read = FieldSheet.read("""
+        Job;;;;;
+        Unit;metres;;;;
+        Decimal mark;comma;;;;
+        Plane;Shape;Eave;Up the slope;Pitch;Measured
+        A;rectangle;12,20;4,77;26,57°;plan
+        """, "aufmass.csv", Locale.ENGLISH);
+    assertThat(read.isClean()).isTrue();
+    assertThat(read.value().orElseThrow().roof().planes().get(0).shape())
+        .isEqualTo(new Shape.Rectangle(
+            Length.fromMillimetres(new java.math.BigDecimal("12200")),
+            Length.fromMillimetres(new java.math.BigDecimal("4770"))));
+  }
+
+  @Test
+  void a_file_without_planes_is_said_to_have_none() {
+    Read<FieldNotes> read = FieldSheet.read("Dear customer,\n", "letter.csv", Locale.ENGLISH);
+    assertThat(all(read))
+        .isEqualTo(
+            "\nERROR letter.csv: a field sheet must have a table of planes with headings like"
+                + " Plane, Shape, Eave, Up the slope, Pitch, but there is none");
   }
 }
