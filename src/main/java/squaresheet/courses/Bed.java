@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import squaresheet.geometry.Fraction;
 import squaresheet.geometry.Outline;
+import squaresheet.geometry.Point;
 import squaresheet.geometry.Region;
 import squaresheet.geometry.Span;
 import squaresheet.roof.EdgeKind;
@@ -39,7 +40,8 @@ final class Bed {
     List<Flank> flanks = new ArrayList<>();
     for (Side side : plane.sides()) {
       if (!side.up().isZero()) {
-        flanks.add(flank(side, past, low(side) == bottom ? bottom - overhang : low(side)));
+        boolean runsOn = low(side) == bottom && side.kind() != EdgeKind.EAVE;
+        flanks.add(flank(side, past, runsOn ? bottom - overhang : low(side)));
       }
     }
     return new Bed(plane.region(), List.copyOf(flanks), overhang);
@@ -52,8 +54,8 @@ final class Bed {
   /** Corners run counter-clockwise, so a side that goes down has the plane on its right. */
   private static Flank flank(Side side, LayoutSettings.Overhang past, long from) {
     boolean down = side.to().y().compareTo(side.from().y()) < 0;
-    var low = down ? side.to() : side.from();
-    var high = down ? side.from() : side.to();
+    Point low = down ? side.to() : side.from();
+    Point high = down ? side.from() : side.to();
     long reach =
         switch (side.kind()) {
           case RAKE -> past.rake().units();
@@ -96,6 +98,11 @@ final class Bed {
     return top;
   }
 
+  /** How far the first course hangs over; nothing where the lowest side is no eave. */
+  long overhang() {
+    return overhang;
+  }
+
   /** The outermost place of the lowest corner on one hand, past a rake that rises from it. */
   long corner(boolean left) {
     long corner = region.outline().corners().stream()
@@ -113,7 +120,8 @@ final class Bed {
 
   /** The runs of a course whose shingles lie in the band, from left to right. */
   List<Run> runs(Band course) {
-    Band band = new Band(course.low(), Math.min(course.high(), top * course.shares()), course.shares());
+    Band band =
+        new Band(course.low(), Math.min(course.high(), top * course.shares()), course.shares());
     List<Flank> beside = flanks.stream().filter(flank -> flank.isIn(band)).toList();
     if (isSimple && !isBroken(band)) {
       return List.of(between(beside, band));
@@ -143,9 +151,7 @@ final class Bed {
     Reaching left = new Reaching(true, span.left());
     Reaching right = new Reaching(false, span.right());
     for (Flank flank : flanks) {
-      Fraction bare = flank.bare(band);
-      boolean beside = flank.from() < flank.lowY() || isOn(bare, span);
-      if (beside) {
+      if (isOn(flank.proper().bare(band), span)) {
         (flank.isLeft() ? left : right).reach(flank, flank.outermost(band));
       }
     }

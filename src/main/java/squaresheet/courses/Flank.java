@@ -29,6 +29,11 @@ record Flank(
     return band.meets(from, highY);
   }
 
+  /** The side without what runs on over the eave's overhang. */
+  Flank proper() {
+    return from == lowY ? this : new Flank(lowX, lowY, highX, highY, lowY, isLeft, past, isRake);
+  }
+
   /** The outermost place of the side itself within the band. */
   Fraction bare(Band band) {
     boolean upper = highX > lowX != isLeft;

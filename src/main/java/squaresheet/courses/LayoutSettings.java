@@ -47,10 +47,7 @@ public record LayoutSettings(
     /** 3/4 in past the eave, 1/2 in past rakes, cut at the valley line. */
     public static Overhang standard() {
       return new Overhang(
-          Length.ofInches(3, 4),
-          Length.ofInches(1, 2),
-          Length.ZERO,
-          EaveWander.Limits.standard());
+          Length.ofInches(3, 4), Length.ofInches(1, 2), Length.ZERO, EaveWander.Limits.standard());
     }
 
     /** The same with another overhang past the eave. */

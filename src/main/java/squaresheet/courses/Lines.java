@@ -2,6 +2,7 @@ package squaresheet.courses;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import squaresheet.units.DerivedLength;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
@@ -20,6 +21,43 @@ public record Lines(Length starterLine, Length firstCourse, Interval interval, L
 
   public Lines {
     marks = List.copyOf(marks);
+  }
+
+  /**
+   * A place along the eave where the distance up the slope was measured: a rake, or anywhere between.
+   *
+   * @param name what the crew calls it, such as {@code left rake}
+   * @param up the distance up the slope from the eave edge to the top of the courses; more than 0
+   */
+  public record Station(String name, Length up) {
+
+    public Station {
+      if (name.isBlank()) {
+        throw new IllegalArgumentException("a station must have a name, but it is empty");
+      }
+      if (!up.isPositive()) {
+        throw new IllegalArgumentException(
+            "the distance up the slope at " + name + " must be more than 0, but is " + up);
+      }
+    }
+  }
+
+  /**
+   * The marks to pull at one station, measured up the slope from the upper edge of the first course.
+   *
+   * @param station where
+   * @param at the marks, rising
+   */
+  public record Marks(Station station, List<Length> at) {
+
+    public Marks {
+      at = List.copyOf(at);
+    }
+
+    /** For people: the marks in inches or millimetres, as they are read from a tape hooked on the line. */
+    public String show(Graduation graduation) {
+      return at.stream().map(mark -> Tape.show(mark, graduation)).collect(Collectors.joining(", "));
+    }
   }
 
   /**

@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 4,
-    uses = {"units"})
+    uses = {"units", "finding", "geometry", "product", "roof"})
 package squaresheet.courses;
 
 import squaresheet.house.Room;

@@ -27,8 +27,8 @@ class LinesLawsTest {
         interval,
         tape,
         List.of(
-            new Station("left rake", new Length(left)),
-            new Station("right rake", new Length(left + more))));
+            new Lines.Station("left rake", new Length(left)),
+            new Lines.Station("right rake", new Length(left + more))));
     lines.marks().forEach(marks -> noStepExceeds(interval.full(), marks.at()));
   }
 

@@ -111,8 +111,8 @@ class LinesTest {
         new Interval(2, EXPOSURE, Length.parse("11\"")),
         Graduation.SIXTEENTH,
         List.of(
-            new Station("left rake", Length.parse("122 1/2\"")),
-            new Station("right rake", Length.parse("120 1/4\""))));
+            new Lines.Station("left rake", Length.parse("122 1/2\"")),
+            new Lines.Station("right rake", Length.parse("120 1/4\""))));
     assertThat(lines.marks().get(0).at().get(0)).hasToString("11\"");
     assertThat(lines.marks().get(1).at())
         .as("by hand: 107.75/110 of 11 is 10.775, of 22 is 21.55; down to the 1/16")
@@ -135,6 +135,6 @@ class LinesTest {
         OVERHANG,
         interval,
         Graduation.SIXTEENTH,
-        List.of(new Station("left rake", Length.parse(up))));
+        List.of(new Lines.Station("left rake", Length.parse(up))));
   }
 }
