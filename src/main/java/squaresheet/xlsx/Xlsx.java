@@ -5,11 +5,20 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Draft;
+import squaresheet.sheet.Workbook;
 
 /** The door to workbook files. */
 public final class Xlsx {
 
   private Xlsx() {}
+
+  /**
+   * Reads a workbook file: {@code .xlsx}, or {@code .xlsm} without running its macros. Never throws for what is in the
+   * file: what cannot be read is told in the findings, and the rest is read.
+   */
+  public static Read<Workbook> read(Path file) {
+    return WorkbookReader.read(file);
+  }
 
   /** Writes a new workbook; a file that is there already is kept beside it under another name. */
   public static Read<Saved> write(Draft draft, Path file) {

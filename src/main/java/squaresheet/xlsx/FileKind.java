@@ -1,0 +1,110 @@
+package squaresheet.xlsx;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+
+/** Tells from its first bytes what a file is, and refuses all but a zip that may be a workbook. */
+final class FileKind {
+
+  private static final String SAVE_AS =
+      "; open it in a spreadsheet program and save it as Excel workbook (.xlsx)";
+  private static final int OLE2 = 0xD0CF11E0;
+  private static final int ZIP = 0x504B0304;
+  private static final int EMPTY_ZIP = 0x504B0506;
+  /** Large workbooks have some thousand parts; each costs memory before anything is read. */
+  private static final int MOST_PARTS = 20_000;
+
+  /** Parts that tell a zip of another kind. */
+  private static final Map<String, String> OTHERS = Map.of(
+      "xl/workbook.bin", "an Excel binary workbook (.xlsb)",
+      "word/document.xml", "a text document (.docx)",
+      "ppt/presentation.xml", "a presentation (.pptx)",
+      "Index/Document.iwa", "a Numbers document");
+
+  private FileKind() {}
+
+  static void refuseUnlessZip(Path file) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new Refusal("must be a workbook file, but is a folder");
+    }
+    if (!Files.exists(file)) {
+      throw new Refusal("must be a workbook file, but is not there");
+    }
+    byte[] start;
+    try (InputStream in = Files.newInputStream(file)) {
+      start = in.readNBytes(512);
+    }
+    if (start.length == 0) {
+      throw new Refusal("must be an .xlsx workbook, but is empty");
+    }
+    int first = start.length < 4 ? 0 : java.nio.ByteBuffer.wrap(start).getInt();
+    if (first == OLE2) {
+      throw new Refusal(ole2(file));
+    }
+    if (first != ZIP && first != EMPTY_ZIP) {
+      throw new Refusal(text(file, start));
+    }
+    refuseOtherZips(file);
+  }
+
+  private static String ole2(Path file) {
+    try (POIFSFileSystem parts = new POIFSFileSystem(file.toFile(), true)) {
+      DirectoryNode root = parts.getRoot();
+      if (root.hasEntry("EncryptedPackage")) {
+        return "must be readable without a password, but is protected by one; open it in a"
+            + " spreadsheet program and save it without a password";
+      }
+    } catch (IOException | RuntimeException unreadable) {
+      return "must be an .xlsx workbook, but is a damaged file of an old format" + SAVE_AS;
+    }
+    return "must be an .xlsx workbook, but is an old Excel workbook (.xls)" + SAVE_AS;
+  }
+
+  private static String text(Path file, byte[] start) {
+    String name = Complaint.name(file).toLowerCase(Locale.ROOT);
+    String head = new String(start, StandardCharsets.ISO_8859_1).stripLeading();
+    if (name.endsWith(".csv") || name.endsWith(".tsv") || name.endsWith(".txt")) {
+      return "must be an .xlsx workbook, but is a text table (.csv)" + SAVE_AS;
+    }
+    if (head.startsWith("<")) {
+      return "must be an .xlsx workbook, but is a web page or an XML file" + SAVE_AS;
+    }
+    return "must be an .xlsx workbook, but is not one; it may be damaged or of another kind"
+        + SAVE_AS;
+  }
+
+  private static void refuseOtherZips(Path file) throws IOException {
+    try (ZipFile zip = new ZipFile(file.toFile())) {
+      if (zip.size() > MOST_PARTS) {
+        throw new Refusal(
+            "holds " + zip.size() + " parts, but a workbook must have at most " + MOST_PARTS);
+      }
+      ZipEntry mime = zip.getEntry("mimetype");
+      if (mime != null && zip.getEntry("[Content_Types].xml") == null) {
+        throw new Refusal(
+            "must be an .xlsx workbook, but is an OpenDocument file (.ods)" + SAVE_AS);
+      }
+      OTHERS.forEach((part, kind) -> {
+        if (zip.getEntry(part) != null) {
+          throw new Refusal("must be an .xlsx workbook, but is " + kind + SAVE_AS);
+        }
+      });
+      if (zip.getEntry("[Content_Types].xml") == null) {
+        throw new Refusal("must be an .xlsx workbook, but is a zip of other files" + SAVE_AS);
+      }
+    } catch (ZipException damaged) {
+      throw new Refusal("must be an .xlsx workbook, but is cut off or damaged; fetch it again, or"
+          + " open an older copy");
+    }
+  }
+}

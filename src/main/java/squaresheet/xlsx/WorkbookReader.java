@@ -1,0 +1,164 @@
+package squaresheet.xlsx;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import squaresheet.finding.Read;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.Workbook;
+
+/** Reads a workbook file into values. */
+final class WorkbookReader {
+
+  private final Parts parts;
+  private final Remarks remarks;
+  private final Budget budget = new Budget();
+
+  private WorkbookReader(Parts parts, Remarks remarks) {
+    this.parts = parts;
+    this.remarks = remarks;
+  }
+
+  /** Reads the file; whatever is in it, this gives a workbook or a sentence. */
+  static Read<Workbook> read(Path file) {
+    Remarks remarks = new Remarks(file);
+    String says;
+    try (Parts parts = Parts.open(file)) {
+      Workbook workbook = new WorkbookReader(parts, remarks).workbook();
+      return Read.of(workbook, remarks.findings());
+    } catch (Refusal refusal) {
+      says = refusal.says();
+    } catch (IOException failure) {
+      says = Unreadable.says(failure);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      says = "holds more than fits into the memory given to this program ("
+          + (Runtime.getRuntime().maxMemory() >> 20) + " MB)";
+    } catch (RuntimeException damaged) {
+      says =
+          "must be an .xlsx workbook, but is damaged; open it in a spreadsheet program and save it again";
+    }
+    return Read.nothing(
+        Complaint.of(Complaint.NOT_READ, file, "'" + Complaint.name(file) + "' " + says));
+  }
+
+  private record Tab(String name, Sheet.Visibility visibility, Optional<PackagePart> part) {}
+
+  private Workbook workbook() throws IOException {
+    PackagePart main = parts.workbook();
+    BookPart book = new BookPart();
+    try (Xml xml = parts.xml(main)) {
+      book.read(xml);
+    }
+    if (book.sheets().isEmpty()) {
+      throw new Refusal("must have at least one sheet, but has none");
+    }
+    if (parts.hasMacros()) {
+      remarks.add(Complaint.READ_NOTE, "holds macros, which were not run");
+    }
+    CellReader.Known known = new CellReader.Known(styles(main), texts(main), book.date1904());
+    List<Sheet> sheets = new ArrayList<>();
+    for (Tab tab : tabs(main, book)) {
+      sheets.add(sheet(tab, known));
+    }
+    return new Workbook(
+        sheets, book.names(), book.date1904(), book.calculation(), links(main, book), properties());
+  }
+
+  private List<Tab> tabs(PackagePart main, BookPart book) {
+    return book.sheets().stream()
+        .map(entry -> new Tab(entry.name(), entry.visibility(), cells(main, entry)))
+        .toList();
+  }
+
+  /** The part with the sheet's cells; a chart on a tab of its own has none. */
+  private Optional<PackagePart> cells(PackagePart main, BookPart.Entry entry) {
+    String kind = parts.kind(main, entry.relation());
+    Optional<PackagePart> part =
+        parts.relation(main, entry.relation()).flatMap(it -> parts.part(Optional.of(main), it));
+    if (kind.equals("worksheet") && part.isPresent()) {
+      return part;
+    }
+    if (kind.isEmpty() || part.isEmpty()) {
+      remarks.add(
+          Complaint.NOT_READ, "sheet '" + entry.name() + "' cannot be read: its part is missing");
+    }
+    return Optional.empty();
+  }
+
+  private Sheet sheet(Tab tab, CellReader.Known known) {
+    if (tab.part().isEmpty()) {
+      var empty = Sheet.builder(tab.name());
+      empty.visibility(tab.visibility());
+      return empty.build();
+    }
+    return new SheetReader(parts, tab.part().get(), tab.name(), known, remarks, budget)
+        .read(tab.visibility());
+  }
+
+  private Styles styles(PackagePart main) throws IOException {
+    Styles styles = new Styles();
+    for (PackagePart part : parts.related(main, "styles")) {
+      try (Xml xml = parts.xml(part)) {
+        styles.read(xml);
+      } catch (Refusal wrong) {
+        remarks.add(
+            Complaint.PARTLY_READ,
+            "number formats cannot be read whole: their part "
+                + wrong.unlessOfAll().says());
+      }
+    }
+    return styles;
+  }
+
+  private List<String> texts(PackagePart main) throws IOException {
+    List<String> texts = new ArrayList<>();
+    for (PackagePart part : parts.related(main, "sharedStrings")) {
+      try (Xml xml = parts.xml(part)) {
+        SharedTexts.read(xml, texts, budget);
+      } catch (Refusal wrong) {
+        remarks.add(
+            Complaint.NOT_READ,
+            "texts cannot be read whole: their part " + wrong.unlessOfAll().says());
+      }
+    }
+    return texts;
+  }
+
+  private List<String> links(PackagePart main, BookPart book) {
+    List<String> links = new ArrayList<>();
+    for (String relation : book.externalLinks()) {
+      List<String> targets = parts
+          .relation(main, relation)
+          .flatMap(it -> parts.part(Optional.of(main), it))
+          .map(part -> Parts.targets(part, "externalLink"))
+          .orElse(List.of());
+      links.add(targets.isEmpty() ? "" : targets.get(0));
+    }
+    return links;
+  }
+
+  private Map<String, String> properties() throws IOException {
+    Map<String, String> properties = new LinkedHashMap<>();
+    for (PackagePart part : parts.related(Optional.empty(), "custom-properties")) {
+      try (Xml xml = parts.xml(part)) {
+        xml.root();
+        int root = xml.depth();
+        while (xml.child(root)) {
+          String name = xml.attribute("name");
+          properties.put(name, Escaped.decode(xml.text()));
+        }
+      } catch (Refusal wrong) {
+        remarks.add(
+            Complaint.PARTLY_READ,
+            "document properties cannot be read whole: their part "
+                + wrong.unlessOfAll().says());
+      }
+    }
+    return properties;
+  }
+}
