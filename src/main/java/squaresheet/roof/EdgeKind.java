@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 
 /** What a side of a plane is to a roofer. Text form: the lower-case word, such as {@code eave} or {@code pitch break}. */
 public enum EdgeKind {
@@ -48,6 +50,14 @@ public enum EdgeKind {
     return Arrays.stream(values())
         .filter(kind -> plain.equals(kind.word()) || plain.equals(kind.word() + "s"))
         .findFirst();
+  }
+
+  /** As {@link #from}; a finding that proposes the nearest words where there is none such. */
+  public static Read<EdgeKind> read(String word, Where where) {
+    return from(word)
+        .map(Read::of)
+        .orElseGet(() -> Read.nothing(RoofFindings.edge(
+            where, "no kind of edge '" + word + "'; " + Words.neighbours(word, words()))));
   }
 
   /** All words, in order. */

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 import squaresheet.geometry.Outline;
 import squaresheet.units.Area;
 
@@ -39,6 +41,14 @@ public record Opening(String id, Kind kind, Outline outline, boolean isPlaced) {
       return Arrays.stream(values())
           .filter(kind -> plain.equals(kind.word()) || plain.equals(kind.word() + "s"))
           .findFirst();
+    }
+
+    /** As {@link #from}; a finding that proposes the nearest words where there is none such. */
+    public static Read<Kind> read(String word, Where where) {
+      return from(word)
+          .map(Read::of)
+          .orElseGet(() -> Read.nothing(RoofFindings.opening(
+              where, "no kind of opening '" + word + "'; " + Words.neighbours(word, words()))));
     }
 
     /** All words, in order. */
