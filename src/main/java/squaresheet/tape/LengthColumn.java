@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
+import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 
 /**
@@ -21,6 +22,9 @@ record LengthColumn(TapeUnit unit, Locale locale) {
   /** Decimals that feet and inches typed as feet.inches leave; .5 is left out because it is also half a foot. */
   private static final Set<String> INCHES =
       Set.of("1", "2", "3", "4", "6", "7", "8", "9", "10", "11");
+
+  /** Longer digits are no length on a roof. */
+  private static final int LONGEST_TEXT = 15;
 
   List<Finding> remarks(List<Written> column, Where heading) {
     Decimals decimals = Decimals.of(locale);
@@ -36,12 +40,12 @@ record LengthColumn(TapeUnit unit, Locale locale) {
   /** The digits of a bare number, with a decimal point. */
   private static Optional<String> bare(Written written, Decimals decimals) {
     if (written instanceof Written.Number number) {
-      boolean plain = Double.isFinite(number.value()) && !Shown.isDate(number.format());
+      boolean plain = Double.isFinite(number.value()) && !Shown.isDate(number);
       return plain ? Optional.of(Shown.number(number.value())) : Optional.empty();
     }
     String plain = Glyphs.plain(((Written.Text) written).text());
     Decimals.Decimal number = decimals.read(plain, false);
-    return number.kind() == Decimals.Kind.PLAIN
+    return number.kind() == Decimals.Kind.PLAIN && plain.length() <= LONGEST_TEXT
         ? Optional.of(number.value().toPlainString())
         : Optional.empty();
   }
@@ -84,7 +88,7 @@ record LengthColumn(TapeUnit unit, Locale locale) {
             Complaint.FEET_INCHES,
             asInches.toString(),
             "feet.inches? bare " + first + ", " + all + ", can be "
-                + first + " feet (" + asFeet.show(squaresheet.units.Graduation.SIXTEENTH)
+                + first + " feet (" + asFeet.show(Graduation.SIXTEENTH)
                 + ") or " + asInches + "; taken as feet, must be written with its marks");
   }
 }

@@ -7,6 +7,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.tape.LengthText.Doubt;
 import squaresheet.tape.LengthText.Reading;
+import squaresheet.units.Direction;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 
@@ -38,7 +39,7 @@ record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean sign
     if (!Double.isFinite(number.value())) {
       return unreadable(spot, "");
     }
-    if (Shown.isDate(number.format())) {
+    if (Shown.isDate(number)) {
       return Dated.length(spot, dates.date(number.value()), locale);
     }
     BigDecimal value = BigDecimal.valueOf(number.value());
@@ -163,7 +164,7 @@ record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean sign
 
   /** In feet and inches where it falls on a 64th, else in millimetres. */
   private static String show(Length length) {
-    Length marked = length.roundedTo(Graduation.SIXTY_FOURTH, squaresheet.units.Direction.NEAREST);
+    Length marked = length.roundedTo(Graduation.SIXTY_FOURTH, Direction.NEAREST);
     return marked.equals(length) ? length.toString() : length.show(Graduation.TENTH_MILLIMETRE);
   }
 }

@@ -38,10 +38,10 @@ record PitchReader(Locale locale, DateSystem dates) {
   private Read<Pitch> number(Spot spot, Written.Number number) {
     double value = number.value();
     BigDecimal decimal = BigDecimal.valueOf(value);
-    if (Shown.isDate(number.format()) && value >= 1) {
+    if (Shown.isDate(number)) {
       return Dated.pitch(spot, dates.date(value));
     }
-    if (Shown.isTime(number.format()) && value > 0) {
+    if (Shown.isTime(number)) {
       return Dated.pitch(spot, value);
     }
     if (Shown.isPercent(number.format())) {

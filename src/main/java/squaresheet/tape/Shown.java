@@ -12,6 +12,9 @@ final class Shown {
       Pattern.compile("\"[^\"]*\"|\\\\.|_.|\\*.|\\[(?!h+\\]|m+\\]|s+\\])[^\\]]*\\]");
   private static final Pattern FRACTION = Pattern.compile("[#?0]/[#?0-9]");
 
+  /** The day after 31 December 9999, the last one that spreadsheet programs know. */
+  private static final double LAST_DAY = 2_958_466;
+
   private Shown() {}
 
   /** The letters of the first section of a number format code that stand for parts of a date or a time. */
@@ -22,16 +25,19 @@ final class Shown {
     return end < 0 ? bare : bare.substring(0, end);
   }
 
-  /** Whether a format code shows a number as a day. */
-  static boolean isDate(String format) {
-    String parts = parts(format);
-    return parts.matches(".*[yd].*") || (parts.contains("m") && !parts.matches(".*[hs].*"));
+  /** Whether a number is shown as a day. */
+  static boolean isDate(Written.Number number) {
+    String parts = parts(number.format());
+    boolean dated =
+        parts.matches(".*[yd].*") || (parts.contains("m") && !parts.matches(".*[hs].*"));
+    return dated && number.value() >= 1 && number.value() < LAST_DAY;
   }
 
-  /** Whether a format code shows a number as a time of day or a span of hours. */
-  static boolean isTime(String format) {
-    String parts = parts(format);
-    return parts.matches(".*[hs].*") && !parts.matches(".*[yd].*");
+  /** Whether a number is shown as a time of day or a span of hours. */
+  static boolean isTime(Written.Number number) {
+    String parts = parts(number.format());
+    boolean timed = parts.matches(".*[hs].*") && !parts.matches(".*[yd].*");
+    return timed && number.value() > 0 && number.value() < LAST_DAY;
   }
 
   static boolean isPercent(String format) {
