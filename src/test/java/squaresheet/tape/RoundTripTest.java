@@ -10,6 +10,7 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.units.Length;
@@ -91,9 +92,9 @@ class RoundTripTest {
     reader.lengthColumn(java.util.List.of(Written.of(text)), HERE);
   }
 
-  @Property(tries = 1000)
+  @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
   void no_number_breaks_the_reader(
-      @ForAll double number, @ForAll("formats") String format, @ForAll TapeUnit unit) {
+      @ForAll("numbers") double number, @ForAll("formats") String format, @ForAll TapeUnit unit) {
     TapeReader reader = TapeReader.of(unit, Locale.US);
     Written written = Written.of(number, format);
     assertThat(reader.length(written, HERE)).isNotNull();
@@ -173,6 +174,16 @@ class RoundTripTest {
         .ofMaxSize(8)
         .map(parts -> String.join("", parts));
     return Arbitraries.oneOf(near, Arbitraries.strings().ofMaxLength(80));
+  }
+
+  @Provide
+  Arbitrary<Double> numbers() {
+    Arbitrary<Double> any = Arbitraries.longs().map(Double::longBitsToDouble);
+    Arbitrary<Double> near = Arbitraries.integers().between(-1000, 70_000_000).map(n -> n / 1000.0);
+    return Arbitraries.oneOf(
+        any,
+        near,
+        Arbitraries.of(0.0, -0.0, Double.NaN, Double.NEGATIVE_INFINITY, 46185.0, 0.258333));
   }
 
   @Provide
