@@ -1,0 +1,21 @@
+package squaresheet.formula;
+
+/** Points at a place in a formula. */
+final class Caret {
+
+  /** The widest line shown; a longer formula is cut around the place. */
+  private static final int WIDTH = 72;
+
+  private Caret() {}
+
+  /** Two lines: the text, and a caret under the place. */
+  static String under(String text, int place) {
+    String line = text.replaceAll("[\\n\\r\\t]", " ");
+    int from = 0;
+    if (line.length() > WIDTH) {
+      from = Math.max(0, Math.min(place - WIDTH / 2, line.length() - WIDTH));
+      line = line.substring(from, from + WIDTH);
+    }
+    return line + "\n" + " ".repeat(Math.min(place - from, WIDTH)) + "^";
+  }
+}

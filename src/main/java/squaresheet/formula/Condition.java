@@ -1,0 +1,121 @@
+package squaresheet.formula;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import squaresheet.formula.Node.Operator;
+
+/** A condition as SUMIF and COUNTIF take it: a value, a comparison such as {@code ">=4"}, a text with * and ?. */
+final class Condition {
+
+  private final Operator operator;
+  private final Value wanted;
+  private final Pattern pattern;
+
+  private Condition(Operator operator, Value wanted, Pattern pattern) {
+    this.operator = operator;
+    this.wanted = wanted;
+    this.pattern = pattern;
+  }
+
+  static Condition of(Value value) {
+    if (value instanceof Value.Text text) {
+      return read(text.value());
+    }
+    Value wanted = value instanceof Value.Blank ? new Value.Number(0) : value;
+    return new Condition(Operator.EQUAL, wanted, null);
+  }
+
+  private static Condition read(String text) {
+    for (Operator operator : new Operator[] {
+      Operator.AT_MOST,
+      Operator.AT_LEAST,
+      Operator.UNEQUAL,
+      Operator.LESS,
+      Operator.MORE,
+      Operator.EQUAL
+    }) {
+      if (text.startsWith(operator.spelling())) {
+        return compared(operator, text.substring(operator.spelling().length()), true);
+      }
+    }
+    return compared(Operator.EQUAL, text, false);
+  }
+
+  private static Condition compared(Operator operator, String operand, boolean spelled) {
+    if (operand.isEmpty() && spelled) {
+      return new Condition(operator, new Value.Blank(), null);
+    }
+    Optional<Value> typed = typed(operand);
+    if (typed.isPresent()) {
+      return new Condition(operator, typed.get(), null);
+    }
+    return new Condition(operator, new Value.Text(operand), pattern(operand));
+  }
+
+  /** A number, a truth or an error spelled as text. */
+  private static Optional<Value> typed(String text) {
+    if (text.equalsIgnoreCase("TRUE") || text.equalsIgnoreCase("FALSE")) {
+      return Optional.of(new Value.Truth(text.equalsIgnoreCase("TRUE")));
+    }
+    if (text.startsWith("#")) {
+      return Optional.of(new Value.Fault(text));
+    }
+    try {
+      return text.isBlank() ? Optional.empty() : Optional.of(Value.of(NumberText.read(text)));
+    } catch (Signal notANumber) {
+      return Optional.empty();
+    }
+  }
+
+  /** The texts that a text with * for any run, ? for any one, and ~ before a plain one of these, stands for. */
+  static Pattern pattern(String text) {
+    StringBuilder expression = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean plain = c == '~' && i + 1 < text.length() && "*?~".indexOf(text.charAt(i + 1)) >= 0;
+      if (plain) {
+        expression.append(Pattern.quote(text.substring(++i, i + 1)));
+      } else {
+        expression.append(c == '*' ? ".*" : c == '?' ? "." : Pattern.quote(String.valueOf(c)));
+      }
+    }
+    return Pattern.compile(
+        expression.toString(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.DOTALL);
+  }
+
+  /** Whether a cell fulfils the condition. */
+  boolean holds(Value value) {
+    boolean equal = operator == Operator.EQUAL;
+    if (equal || operator == Operator.UNEQUAL) {
+      return matches(value) == equal;
+    }
+    boolean comparable = !(value instanceof Value.Blank)
+        && !(value instanceof Value.Fault)
+        && !(wanted instanceof Value.Blank)
+        && Comparison.rank(value) == Comparison.rank(wanted);
+    return comparable && Comparison.holds(operator, value, wanted);
+  }
+
+  private boolean matches(Value value) {
+    if (pattern != null) {
+      boolean empty =
+          value instanceof Value.Blank && ((Value.Text) wanted).value().isEmpty();
+      return empty
+          || (value instanceof Value.Text text && pattern.matcher(text.value()).matches());
+    }
+    if (wanted instanceof Value.Blank || value instanceof Value.Blank) {
+      return wanted instanceof Value.Blank && value instanceof Value.Blank;
+    }
+    if (wanted instanceof Value.Fault fault) {
+      return fault.equals(value);
+    }
+    if (value instanceof Value.Text text && wanted instanceof Value.Number number) {
+      return typed(text.value())
+          .filter(it -> Comparison.compare(it, number) == 0)
+          .isPresent();
+    }
+    return !(value instanceof Value.Fault)
+        && Comparison.rank(value) == Comparison.rank(wanted)
+        && Comparison.compare(value, wanted) == 0;
+  }
+}

@@ -1,0 +1,108 @@
+package squaresheet.formula;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Text where a number is wanted: plain numbers, percents, dollars, and dates that read the same in every locale. */
+final class NumberText {
+
+  private static final Pattern PLAIN =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+  private static final Pattern DRESSED =
+      Pattern.compile("([+-]?)\\$?([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+)(\\.\\d*)?\\s?(%?)");
+  private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+  private static final Pattern NAMED =
+      Pattern.compile("(\\d{1,2})[- ]([A-Za-z]{3,9})[- ,]+(\\d{4})");
+  private static final Pattern NAMED_FIRST =
+      Pattern.compile("([A-Za-z]{3,9}) (\\d{1,2}),? (\\d{4})");
+  private static final Pattern LOCAL_DATE =
+      Pattern.compile("\\d{1,4}[/.-]\\d{1,4}([/.-]\\d{1,4})?");
+  private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?");
+  private static final List<String> MONTHS =
+      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+
+  private NumberText() {}
+
+  /** The number a text stands for, in the 1900 system where it is a date; {@code #VALUE!} where it is none. */
+  static double read(String text) {
+    String bare = text.strip();
+    if (PLAIN.matcher(bare).matches()) {
+      return finite(Double.parseDouble(bare));
+    }
+    Matcher dressed = DRESSED.matcher(bare);
+    if (dressed.matches()) {
+      return dressed(dressed);
+    }
+    Matcher clock = CLOCK.matcher(bare);
+    if (clock.matches()) {
+      return clock(clock);
+    }
+    return date(bare, DateSystem.FROM_1900);
+  }
+
+  private static double finite(double number) {
+    if (Double.isInfinite(number)) {
+      throw Signal.VALUE;
+    }
+    return number;
+  }
+
+  private static double dressed(Matcher parts) {
+    String digits =
+        parts.group(3).replace(",", "") + (parts.group(4) == null ? "" : parts.group(4));
+    double number = Double.parseDouble(digits) / (parts.group(5).isEmpty() ? 1 : 100);
+    return parts.group(1).equals("-") != parts.group(2).equals("-") ? -number : number;
+  }
+
+  private static double clock(Matcher parts) {
+    int seconds = parts.group(3) == null ? 0 : Integer.parseInt(parts.group(3));
+    return (Integer.parseInt(parts.group(1)) * 3600
+            + Integer.parseInt(parts.group(2)) * 60
+            + seconds)
+        / 86400.0;
+  }
+
+  /** The serial number of a date as text; {@code #VALUE!} where it is none. */
+  static double date(String text, DateSystem system) {
+    try {
+      Matcher iso = ISO.matcher(text);
+      if (iso.matches()) {
+        return system.serial(day(iso.group(1), iso.group(2), iso.group(3)));
+      }
+      Matcher named = NAMED.matcher(text);
+      if (named.matches()) {
+        return system.serial(day(named.group(3), month(named.group(2)), named.group(1)));
+      }
+      Matcher first = NAMED_FIRST.matcher(text);
+      if (first.matches()) {
+        return system.serial(day(first.group(3), month(first.group(1)), first.group(2)));
+      }
+    } catch (DateTimeException noSuchDay) {
+      throw Signal.VALUE;
+    }
+    if (LOCAL_DATE.matcher(text).matches()) {
+      throw Signal.notChecked(
+          "text '" + text + "' is read as a date in one country and not in another");
+    }
+    throw Signal.VALUE;
+  }
+
+  private static LocalDate day(String year, String month, String day) {
+    return LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
+  }
+
+  private static String month(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    int month = MONTHS.indexOf(lower.substring(0, 3));
+    boolean spelledOut = month >= 0
+        && (lower.length() == 3 || java.time.Month.of(month + 1).name().equalsIgnoreCase(lower));
+    if (!spelledOut) {
+      throw Signal.VALUE;
+    }
+    return String.valueOf(month + 1);
+  }
+}

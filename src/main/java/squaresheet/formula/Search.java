@@ -1,0 +1,112 @@
+package squaresheet.formula;
+
+import java.util.regex.Pattern;
+
+/** Finding a value in a row or column. */
+final class Search {
+
+  private Search() {}
+
+  /** The first place of an equal value, texts by pattern where asked; negative where there is none. */
+  static int exact(Grid line, Value wanted, boolean patterns) {
+    boolean patterned = patterns
+        && wanted instanceof Value.Text text
+        && text.value().chars().anyMatch(c -> c == '*' || c == '?' || c == '~');
+    Pattern pattern = patterned ? Condition.pattern(((Value.Text) wanted).value()) : null;
+    for (int i = 0; i < line.size(); i++) {
+      Value value = line.at(i);
+      boolean found = pattern == null
+          ? isEqual(value, wanted)
+          : value instanceof Value.Text text && pattern.matcher(text.value()).matches();
+      if (found) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean isEqual(Value value, Value wanted) {
+    return isLike(value, wanted) && Comparison.compare(value, wanted) == 0;
+  }
+
+  private static boolean isLike(Value value, Value wanted) {
+    return !(value instanceof Value.Blank)
+        && !(value instanceof Value.Fault)
+        && Comparison.rank(value) == Comparison.rank(wanted);
+  }
+
+  /**
+   * The place of the largest value that is not over the wanted one, in a line sorted upward. Spreadsheet programs halve the
+   * line and give whatever they land on where it is not sorted; here such a line is not checked.
+   */
+  static int lastAtMost(Grid line, Value wanted) {
+    return nearest(line, wanted, 1);
+  }
+
+  /** The place of the smallest value that is not under the wanted one, in a line sorted downward. */
+  static int lastAtLeast(Grid line, Value wanted) {
+    return nearest(line, wanted, -1);
+  }
+
+  private static int nearest(Grid line, Value wanted, int direction) {
+    int found = -1;
+    Value before = null;
+    for (int i = 0; i < line.size(); i++) {
+      Value value = line.at(i);
+      if (isLike(value, wanted)) {
+        if (before != null && direction * Comparison.compare(before, value) > 0) {
+          throw Signal.notChecked(
+              "a lookup of the nearest value goes through cells that are not sorted");
+        }
+        found = direction * Comparison.compare(value, wanted) <= 0 ? i : found;
+        before = value;
+      }
+    }
+    return found;
+  }
+
+  /** The place that XLOOKUP and XMATCH find, 0 and up. */
+  static int extended(Arguments arguments, int kindAt, int orderAt) {
+    Value wanted = arguments.sound(0);
+    Grid line = arguments.grid(1);
+    line.lineLength();
+    int kind = arguments.whole(kindAt, 0);
+    int order = arguments.whole(orderAt, 1);
+    if (Math.abs(order) == 2) {
+      throw Signal.notChecked("a search by halves is not followed");
+    }
+    int found = -1;
+    for (int step = 0; step < line.size(); step++) {
+      int i = order < 0 ? line.size() - 1 - step : step;
+      if (found < 0 && isMatch(line.at(i), wanted, kind)) {
+        found = i;
+      }
+    }
+    found = found < 0 && Math.abs(kind) == 1 ? closest(line, wanted, kind) : found;
+    if (found < 0) {
+      throw Signal.MISSING;
+    }
+    return found;
+  }
+
+  private static boolean isMatch(Value value, Value wanted, int kind) {
+    if (kind == 2 && wanted instanceof Value.Text text) {
+      return value instanceof Value.Text other
+          && Condition.pattern(text.value()).matcher(other.value()).matches();
+    }
+    return isEqual(value, wanted);
+  }
+
+  /** The next smaller (kind -1) or next larger (kind 1) value, in any order. */
+  private static int closest(Grid line, Value wanted, int kind) {
+    int found = -1;
+    for (int i = 0; i < line.size(); i++) {
+      Value value = line.at(i);
+      boolean onSide = isLike(value, wanted) && kind * Comparison.compare(value, wanted) > 0;
+      if (onSide && (found < 0 || kind * Comparison.compare(value, line.at(found)) < 0)) {
+        found = i;
+      }
+    }
+    return found;
+  }
+}
