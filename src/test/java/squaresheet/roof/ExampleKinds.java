@@ -82,7 +82,8 @@ final class ExampleKinds {
     Pitch pitch = problem.pitch().orElse(Pitch.of(6));
     return problem
         .run()
-        .map(run -> resolved(RoofForms.shed(Length.of(10, 0), run, pitch)).planes().get(0))
+        .map(run ->
+            resolved(RoofForms.shed(Length.of(10, 0), run, pitch)).planes().get(0))
         .map(plane -> in(
             problem, side(plane, EdgeKind.RAKE).length().times(1 / plane.pitch().factor())))
         .orElse(OptionalDouble.empty());
@@ -107,8 +108,8 @@ final class ExampleKinds {
 
   private static OptionalDouble factor(Problem problem) {
     return gableFront(problem, Optional.of(Length.of(10, 0)))
-        .map(plane -> OptionalDouble.of(
-            plane.slopedArea().squareFeet() / plane.planArea().squareFeet()))
+        .map(plane ->
+            OptionalDouble.of(plane.slopedArea().squareFeet() / plane.planArea().squareFeet()))
         .orElse(OptionalDouble.empty());
   }
 
@@ -129,8 +130,8 @@ final class ExampleKinds {
     Length width = run.get().times(2);
     Plane plane = resolved(RoofForms.hip(width, width, pitch.get())).planes().get(0);
     Side hip = side(plane, EdgeKind.HIP);
-    double level = Math.hypot(
-        hip.along().toInches(), hip.up().toInches() / plane.pitch().factor());
+    double level =
+        Math.hypot(hip.along().toInches(), hip.up().toInches() / plane.pitch().factor());
     return in(problem, sloped ? hip.length() : new DerivedLength(level));
   }
 
@@ -138,9 +139,8 @@ final class ExampleKinds {
     List<Shape.Rectangle> rectangles = Problem.rectangles(problem.get("inputs"));
     return rectangles.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(roof(rectangles, problem.pitch().orElse(Pitch.of(6)))
-            .planArea()
-            .squareFeet());
+        : OptionalDouble.of(
+            roof(rectangles, problem.pitch().orElse(Pitch.of(6))).planArea().squareFeet());
   }
 
   /** Planes over the plan area named in the inputs, or found in the step before. */
@@ -151,10 +151,11 @@ final class ExampleKinds {
       return OptionalDouble.empty();
     }
     Length wide = Length.nearestInches(Double.parseDouble(plan) / 10 * 12);
-    return OptionalDouble.of(
-        roof(List.of(new Shape.Rectangle(wide, Length.of(10, 0))), problem.pitch().get())
-            .slopedArea()
-            .squareFeet());
+    return OptionalDouble.of(roof(
+            List.of(new Shape.Rectangle(wide, Length.of(10, 0))),
+            problem.pitch().get())
+        .slopedArea()
+        .squareFeet());
   }
 
   private static Roof roof(List<Shape.Rectangle> inPlan, Pitch pitch) {

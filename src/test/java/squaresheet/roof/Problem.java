@@ -22,9 +22,9 @@ record Problem(String title, Map<String, String> row) {
   private static final Pattern METRIC_PITCH = Pattern.compile("(\\d+) per (\\d+) mm");
   private static final Pattern RISE =
       Pattern.compile("(\\d+(?:\\.\\d+)?) in (?:unit rise|per ft|per 12|per foot|12\\b)");
-  private static final Pattern RISE_OVER_RUN =
-      Pattern.compile("run " + FEET + ", rise " + FEET);
-  private static final Pattern RECTANGLE = Pattern.compile("(\\d+(?:\\.\\d+)?) x (\\d+(?:\\.\\d+)?)");
+  private static final Pattern RISE_OVER_RUN = Pattern.compile("run " + FEET + ", rise " + FEET);
+  private static final Pattern RECTANGLE =
+      Pattern.compile("(\\d+(?:\\.\\d+)?) x (\\d+(?:\\.\\d+)?)");
   private static final Map<String, Integer> NAMED =
       Map.of("quarter pitch", 6, "third pitch", 8, "half pitch", 12);
 
@@ -53,12 +53,11 @@ record Problem(String title, Map<String, String> row) {
     }
     Matcher span = SPAN.matcher(given());
     return span.find()
-        ? Optional.of(new Length(
-            (span.group(1) == null
-                        ? feet(span.group(3), span.group(4))
-                        : feet(span.group(1), span.group(2)))
-                    .units()
-                / 2))
+        ? Optional.of(new Length((span.group(1) == null
+                    ? feet(span.group(3), span.group(4))
+                    : feet(span.group(1), span.group(2)))
+                .units()
+            / 2))
         : Optional.empty();
   }
 

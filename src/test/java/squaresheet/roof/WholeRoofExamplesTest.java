@@ -28,8 +28,9 @@ class WholeRoofExamplesTest {
   void an_eight_cornered_hip_roof_has_six_hips_and_two_valleys() throws IOException {
     Length run = feet(15);
     RoofNotes notes = RoofNotes.of(
-        hipRoofPlane("back", new Shape.Polygon(List.of(
-            at(0, 0), at(60, 0), at(45, 15), at(30, 15), at(15, 15))))
+        hipRoofPlane(
+                "back",
+                new Shape.Polygon(List.of(at(0, 0), at(60, 0), at(45, 15), at(30, 15), at(15, 15))))
             .with(PlaneNotes.SideNotes.of("side 2", EdgeKind.HIP))
             .with(PlaneNotes.SideNotes.of("side 5", EdgeKind.HIP)),
         hipRoofPlane("left end", new Shape.Triangle(feet(30), run)),
