@@ -1,5 +1,9 @@
 package squaresheet.units;
 
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * A whole number of packs. Text form: {@code 30 bundles}.
  *
@@ -7,6 +11,8 @@ package squaresheet.units;
  * @param pack of what
  */
 public record Count(long number, Pack pack) implements Comparable<Count> {
+
+  private static final Pattern TEXT = Pattern.compile("(\\d{1,18}) (\\p{Ll}.*)");
 
   public Count {
     if (number < 0) {
@@ -18,6 +24,25 @@ public record Count(long number, Pack pack) implements Comparable<Count> {
   /** {@code number} packs of the given name. */
   public static Count of(long number, String pack) {
     return new Count(number, new Pack(pack));
+  }
+
+  /**
+   * Reads the text form, strictly.
+   *
+   * @throws IllegalArgumentException with a sentence, if the text is not one
+   */
+  public static Count parse(String text) {
+    Matcher parts = TEXT.matcher(text);
+    if (parts.matches()) {
+      long number = Long.parseLong(parts.group(1));
+      String word = parts.group(2);
+      for (String name : List.of(word, word.replaceFirst("es$", ""), word.replaceFirst("s$", ""))) {
+        if (new Pack(name).word(number).equals(word)) {
+          return of(number, name);
+        }
+      }
+    }
+    throw new IllegalArgumentException("count must read like 30 bundles, but reads '" + text + "'");
   }
 
   /**

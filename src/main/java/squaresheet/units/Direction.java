@@ -7,7 +7,7 @@ public enum Direction {
     @Override
     long divide(long value, long step) {
       long half = value < 0 ? -step : step;
-      return (2 * value + half) / (2 * step);
+      return Math.addExact(Math.multiplyExact(2, value), half) / (2 * step);
     }
   },
   /** Toward minus infinity. */
@@ -21,7 +21,7 @@ public enum Direction {
   UP {
     @Override
     long divide(long value, long step) {
-      return -Math.floorDiv(-value, step);
+      return -Math.floorDiv(Math.negateExact(value), step);
     }
   };
 

@@ -23,7 +23,7 @@ public record Length(long units) implements Comparable<Length> {
   private static final long PER_INCH = 8128;
   private static final long PER_64TH = 127;
   private static final Pattern IMPERIAL =
-      Pattern.compile("(-)?(?:(\\d+)')?(?: ?(\\d+)?(?:(?:^| )?(\\d+)/(\\d+))?\")?");
+      Pattern.compile("(-)?(?:(\\d+)'(?: ?(?=\\d)|$))?(?:(\\d+)\"|(?:(\\d+) )?(\\d+)/(\\d+)\")?");
   private static final Pattern METRIC = Pattern.compile("(-?\\d+(?:\\.\\d+)?) mm");
 
   /** The length of {@code count} whole inches. */
@@ -66,7 +66,12 @@ public record Length(long units) implements Comparable<Length> {
 
   /** The exact length nearest to {@code inches}, at most 1/640 mm away. */
   public static Length nearestInches(double inches) {
-    return new Length(Math.round(inches * PER_INCH));
+    double whole = inches * PER_INCH;
+    if (Double.isNaN(whole) || Math.abs(whole) >= Long.MAX_VALUE) {
+      throw new IllegalArgumentException(
+          "length must be a number of inches within 1.1e15, but is " + inches);
+    }
+    return new Length(Math.round(whole));
   }
 
   /** The exact length nearest to {@code inches}, at most 1/640 mm away. */
@@ -93,21 +98,33 @@ public record Length(long units) implements Comparable<Length> {
    * @throws IllegalArgumentException with a sentence, if the text is not one
    */
   public static Length parse(String text) {
+    try {
+      return strictly(text);
+    } catch (ArithmeticException | NumberFormatException unreadable) {
+      throw new IllegalArgumentException(
+          "length must read like 24' 6 1/2\" or 7480.3 mm, but reads '" + text + "'", unreadable);
+    }
+  }
+
+  private static Length strictly(String text) {
     Matcher metric = METRIC.matcher(text);
     if (metric.matches()) {
       return fromMillimetres(new BigDecimal(metric.group(1)));
     }
     Matcher imperial = IMPERIAL.matcher(text);
     if (!imperial.matches() || text.isEmpty() || text.equals("-")) {
-      throw new IllegalArgumentException(
-          "length must read like 24' 6 1/2\" or 7480.3 mm, but reads '" + text + "'");
+      throw new NumberFormatException(text);
     }
     return imperial(imperial);
   }
 
   private static Length imperial(Matcher parts) {
-    Length whole = of(number(parts.group(2), 0), number(parts.group(3), 0));
-    Length sum = whole.plus(ofInches(number(parts.group(4), 0), number(parts.group(5), 1)));
+    if (number(parts.group(5), 0) >= number(parts.group(6), 1)) {
+      throw new NumberFormatException("a fraction of an inch must be less than 1");
+    }
+    long inches = number(parts.group(3), number(parts.group(4), 0));
+    Length part = ofInches(number(parts.group(5), 0), number(parts.group(6), 1));
+    Length sum = of(number(parts.group(2), 0), inches).plus(part);
     return parts.group(1) == null ? sum : sum.negated();
   }
 
@@ -177,7 +194,8 @@ public record Length(long units) implements Comparable<Length> {
 
   /** This length on a tape with the given marks, rounded in the given direction. */
   public Length roundedTo(Graduation graduation, Direction direction) {
-    return new Length(direction.divide(units, graduation.units()) * graduation.units());
+    long marks = direction.divide(units, graduation.units());
+    return new Length(Math.multiplyExact(marks, graduation.units()));
   }
 
   /** For people: rounded to the nearest mark of the graduation, in its own notation. Does not read back exactly. */

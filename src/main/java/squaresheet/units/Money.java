@@ -58,12 +58,19 @@ public final class Money implements Comparable<Money> {
 
   /** The sum; both must be of one currency. */
   public Money plus(Money other) {
-    return new Money(amount.plus(other.amount));
+    return new Money(amount.plus(like(other)));
   }
 
   /** The difference; both must be of one currency. */
   public Money minus(Money other) {
-    return new Money(amount.minus(other.amount));
+    return new Money(amount.minus(like(other)));
+  }
+
+  private BigMoney like(Money other) {
+    if (!currency().equals(other.currency())) {
+      throw new IllegalArgumentException("cannot mix currencies: " + other + " with " + this);
+    }
+    return other.amount;
   }
 
   /** This amount times a plain number, unrounded. */
@@ -107,14 +114,14 @@ public final class Money implements Comparable<Money> {
 
   @Override
   public int compareTo(Money other) {
-    return amount.compareTo(other.amount);
+    return amount.compareTo(like(other));
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof Money money
-        && amount.isEqual(money.amount)
-        && currency().equals(money.currency());
+        && currency().equals(money.currency())
+        && amount.isEqual(money.amount);
   }
 
   @Override

@@ -95,6 +95,11 @@ public record Pitch(BigDecimal rise) implements Comparable<Pitch> {
     return Math.sqrt(1 + ratio * ratio + slope() * slope());
   }
 
+  /** The pitch along the hip or valley itself, both roofs at this pitch, square corner: the same rise on √2 of the run. */
+  public Pitch alongHip() {
+    return new Pitch(BigDecimal.valueOf(rise.doubleValue() / Math.sqrt(2)));
+  }
+
   /** Rise over run as a plain ratio, 0 to 2. */
   public double slope() {
     return rise.doubleValue() / RUN;

@@ -9,20 +9,39 @@ public enum Rounding {
   UP_TO_PACK {
     @Override
     public long apply(double need) {
-      return (long) Math.ceil(need - Math.abs(need) * SAME_PACK);
+      return whole(need, isWhole(need) ? Math.rint(need) : Math.ceil(need));
     }
   },
   /** Down to whole packs: for what is already on hand, never for an order. */
   DOWN_TO_PACK {
     @Override
     public long apply(double need) {
-      return (long) Math.floor(need + Math.abs(need) * SAME_PACK);
+      return whole(need, isWhole(need) ? Math.rint(need) : Math.floor(need));
     }
   };
 
   /** Relative distance under which a need is the whole number beside it: a thousand million times finer than a pack. */
   private static final double SAME_PACK = 1e-9;
 
-  /** The whole number that {@code need} rounds to. */
+  /** Up to here a double still counts every whole number. */
+  private static final double MOST = 9.0e15;
+
+  private static boolean isWhole(double need) {
+    return Math.abs(need - Math.rint(need)) <= Math.abs(need) * SAME_PACK;
+  }
+
+  private static long whole(double need, double rounded) {
+    if (!(Math.abs(rounded) <= MOST)) {
+      throw new IllegalArgumentException(
+          "a number of packs must lie within 9.0e15, but is " + need);
+    }
+    return (long) rounded;
+  }
+
+  /**
+   * The whole number that {@code need} rounds to.
+   *
+   * @throws IllegalArgumentException if the need is not a number or lies beyond 9.0e15 either way
+   */
   public abstract long apply(double need);
 }
