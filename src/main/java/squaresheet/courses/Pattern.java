@@ -112,6 +112,12 @@ record Pattern(
   }
 
   private static Finding tooNear(Stagger stagger, int course) {
+    if (stagger.repeat() == 1) {
+      return said(
+          LayoutFindings.STAGGER,
+          "first pieces",
+          "first pieces must differ from course to course, but all are " + stagger.firstPiece(0));
+    }
     int next = (course + 1) % stagger.repeat();
     return said(
         LayoutFindings.STAGGER,

@@ -49,11 +49,15 @@ final class Laid {
   }
 
   static Selection products(Shingle shingle) {
+    return products(shingle, shingle.length().toString());
+  }
+
+  static Selection products(Shingle shingle, String starter) {
     Map<Role, Product> products = new EnumMap<>(Role.class);
     products.put(Role.SHINGLE, shingle);
     products.put(
         Role.STARTER,
-        new Starter(label("starter", Product.Kind.STARTER), shingle.length(), in("7 3/4\""), 1));
+        new Starter(label("starter", Product.Kind.STARTER), in(starter), in("7 3/4\""), 1));
     products.put(Role.CAP, new Cap(label("cap", Product.Kind.CAP), in("5 5/8\""), 1));
     return new Selection(products);
   }
