@@ -2,6 +2,7 @@ package squaresheet.product;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import squaresheet.finding.Neighbours;
 import squaresheet.product.Product.Kind;
 import squaresheet.product.Product.Label;
 import squaresheet.units.Length;

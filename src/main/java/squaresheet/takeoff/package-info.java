@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 4,
-    uses = {"units", "finding", "product"})
+    uses = {"units", "sheet", "finding", "formula", "product", "geometry", "roof"})
 package squaresheet.takeoff;
 
 import squaresheet.house.Room;

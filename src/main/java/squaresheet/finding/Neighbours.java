@@ -1,18 +1,18 @@
-package squaresheet.product;
+package squaresheet.finding;
 
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
 /** The known names nearest to one that is not known. */
-final class Neighbours {
+public final class Neighbours {
 
   private static final int SHOWN = 3;
 
   private Neighbours() {}
 
   /** {@code ; nearest: 'a', 'b'}, or nothing where no name is known. */
-  static String sentence(String asked, Collection<String> known) {
+  public static String sentence(String asked, Collection<String> known) {
     List<String> nearest = known.stream()
         .sorted(Comparator.<String>comparingInt(name -> distance(asked, name))
             .thenComparing(name -> name))
