@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import squaresheet.finding.Neighbours;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 

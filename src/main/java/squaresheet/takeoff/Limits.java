@@ -30,10 +30,13 @@ final class Limits {
 
   private void look(Rule rule, Value value, int row) {
     if (rule.kind() == Kind.LIMIT && value instanceof Value.Truth truth && !truth.value()) {
-      findings.add(new Finding(card(rule), takeoff.worked(rule.name(), row).where(), sentence(rule, row)));
+      findings.add(
+          new Finding(card(rule), takeoff.worked(rule.name(), row).where(), sentence(rule, row)));
     }
     if (!rule.orders().isEmpty() && !(value instanceof Value.Number)) {
-      findings.add(new Finding(Complaints.NOT_WORKED_OUT, takeoff.worked(rule.name(), row).where(),
+      findings.add(new Finding(
+          Complaints.NOT_WORKED_OUT,
+          takeoff.worked(rule.name(), row).where(),
           rule.name() + " (" + rule.label() + ") could not be worked out and is not ordered: "
               + new Culprit(takeoff).of(rule.name(), row)));
     }
@@ -51,7 +54,8 @@ final class Limits {
     StringJoiner with = new StringJoiner(", ");
     takeoff.worked(rule.name(), row).inputs().stream()
         .filter(input -> input.values().size() == 1)
-        .forEach(input -> with.add(input.rule().name() + " is " + Shown.of(input.rule(), input.values().get(0))));
+        .forEach(input -> with.add(
+            input.rule().name() + " is " + Shown.of(input.rule(), input.values().get(0))));
     return rule.label() + ": " + with + " (" + rule.source() + ")";
   }
 }

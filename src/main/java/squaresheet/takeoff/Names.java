@@ -82,7 +82,8 @@ public record Names(
     return new Names(job, planes, joined(edges, edge));
   }
 
-  private static List<Map<String, Value>> joined(List<Map<String, Value>> rows, Map<String, Value> row) {
+  private static List<Map<String, Value>> joined(
+      List<Map<String, Value>> rows, Map<String, Value> row) {
     List<Map<String, Value>> all = new ArrayList<>(rows);
     all.add(row);
     return all;

@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import squaresheet.finding.Neighbours;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.formula.Formula;
@@ -41,7 +41,8 @@ public final class Rulebook {
       Read<Rulebook> read = Rulebook.read(text(), STANDARD);
       return read.value()
           .filter(book -> read.isClean())
-          .orElseThrow(() -> new IllegalStateException("the standard rulebook must be sound, but is not: " + read.findings()));
+          .orElseThrow(() -> new IllegalStateException(
+              "the standard rulebook must be sound, but is not: " + read.findings()));
     }
 
     private static String text() {
@@ -75,7 +76,9 @@ public final class Rulebook {
     try {
       return new RulebookReader(standard, new Where.InFile(file)).read(RuleLine.of(text, file));
     } catch (IOException | CsvParseException broken) {
-      return Read.nothing(new Finding(Complaints.NOT_READ, new Where.InFile(file),
+      return Read.nothing(new Finding(
+          Complaints.NOT_READ,
+          new Where.InFile(file),
           "the rulebook must be a table of comma-separated values with one heading line, but is not: "
               + broken.getMessage()));
     }
@@ -110,7 +113,9 @@ public final class Rulebook {
 
   /** The settings, in the order of the table. */
   public List<Rule> settings() {
-    return rules.values().stream().filter(rule -> rule.kind() == Rule.Kind.SETTING).toList();
+    return rules.values().stream()
+        .filter(rule -> rule.kind() == Rule.Kind.SETTING)
+        .toList();
   }
 
   /** The names that a rule asks for, in the order of its formula. */
@@ -119,7 +124,7 @@ public final class Rulebook {
   }
 
   /** The names nearest to one that is not known, as {@code ; nearest: 'a', 'b'}. */
-  String nearest(String name) {
+  public String nearest(String name) {
     return Neighbours.sentence(name, new ArrayList<>(rules.keySet()));
   }
 }

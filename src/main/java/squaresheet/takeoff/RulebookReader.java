@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import squaresheet.finding.Neighbours;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.formula.Formula;
@@ -26,7 +26,9 @@ final class RulebookReader {
 
   Read<Rulebook> read(List<RuleLine> lines) {
     if (lines.isEmpty() || !lines.get(0).has("name") || !lines.get(0).has("formula")) {
-      return Read.nothing(new Finding(Complaints.NOT_READ, table,
+      return Read.nothing(new Finding(
+          Complaints.NOT_READ,
+          table,
           "the rulebook must have the columns name and formula and a rule or more, but has not"));
     }
     Map<String, Rule> rules = new LinkedHashMap<>(standard);
@@ -40,7 +42,9 @@ final class RulebookReader {
   private void add(RuleLine line, Map<String, Rule> rules, Map<String, Where> places) {
     String name = line.text("name");
     if (places.containsKey(name)) {
-      findings.add(new Finding(Complaints.NOT_READ, line.at("name"),
+      findings.add(new Finding(
+          Complaints.NOT_READ,
+          line.at("name"),
           "name must be used once, but '" + name + "' stands above already"));
       return;
     }
@@ -66,9 +70,14 @@ final class RulebookReader {
 
   private void sayOverridden(Rule before, Rule rule, RuleLine line) {
     if (!before.formula().equals(rule.formula())) {
-      findings.add(new Finding(Complaints.OVERRIDDEN, line.at("formula"), rule.formula(), before.formula(),
+      findings.add(new Finding(
+          Complaints.OVERRIDDEN,
+          line.at("formula"),
+          rule.formula(),
+          before.formula(),
           "company rule " + rule.name() + " is '" + rule.formula() + "' in place of the standard '"
-              + before.formula() + "'", ""));
+              + before.formula() + "'",
+          ""));
     }
   }
 
@@ -83,9 +92,13 @@ final class RulebookReader {
     });
     formulas.forEach((name, formula) -> unknown(rules, name, formula, place(places, name)));
     DependencyOrder order = new DependencyOrder(rules, formulas);
-    order.circles().forEach(circle -> findings.add(new Finding(Complaints.CIRCULAR,
-        place(places, circle.get(0)), "rules must not ask for each other in a circle, but these do: "
-            + String.join(" asks for ", circle) + " asks for " + circle.get(0))));
+    order
+        .circles()
+        .forEach(circle -> findings.add(new Finding(
+            Complaints.CIRCULAR,
+            place(places, circle.get(0)),
+            "rules must not ask for each other in a circle, but these do: "
+                + String.join(" asks for ", circle) + " asks for " + circle.get(0))));
     return Read.of(new Rulebook(rules, formulas, order.inOrder()), findings);
   }
 
@@ -96,14 +109,23 @@ final class RulebookReader {
   private void unknown(Map<String, Rule> rules, String name, Formula formula, Where where) {
     for (String asked : names(formula)) {
       if (!rules.containsKey(asked)) {
-        findings.add(new Finding(Complaints.NAME_UNKNOWN, where, asked, "",
-            "no quantity '" + asked + "' for the rule " + name + Neighbours.sentence(asked, rules.keySet()), ""));
+        findings.add(new Finding(
+            Complaints.NAME_UNKNOWN,
+            where,
+            asked,
+            "",
+            "no quantity '" + asked + "' for the rule " + name
+                + Neighbours.sentence(asked, rules.keySet()),
+            ""));
       }
     }
   }
 
   /** The names in a formula, as rules are named; spreadsheets take names in any letter case. */
   static List<String> names(Formula formula) {
-    return formula.names().stream().map(name -> name.name().toLowerCase(Locale.ROOT)).distinct().toList();
+    return formula.names().stream()
+        .map(name -> name.name().toLowerCase(Locale.ROOT))
+        .distinct()
+        .toList();
   }
 }

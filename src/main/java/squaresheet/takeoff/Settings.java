@@ -24,16 +24,23 @@ final class Settings {
     String must = must(rule, value);
     return must.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Finding(Complaints.SETTING_OFF, where, Shown.plain(value), "",
-            rule.name() + " (" + rule.label() + ") must be " + must + ", but is " + Shown.plain(value), ""));
+        : Optional.of(new Finding(
+            Complaints.SETTING_OFF,
+            where,
+            Shown.plain(value),
+            "",
+            rule.name() + " (" + rule.label() + ") must be " + must + ", but is "
+                + Shown.plain(value),
+            ""));
   }
 
   private static String must(Rule rule, Value value) {
-    boolean fits = switch (rule.holds()) {
-      case NUMBER -> value instanceof Value.Number;
-      case TEXT -> value instanceof Value.Text;
-      case TRUTH -> value instanceof Value.Truth;
-    };
+    boolean fits =
+        switch (rule.holds()) {
+          case NUMBER -> value instanceof Value.Number;
+          case TEXT -> value instanceof Value.Text;
+          case TRUTH -> value instanceof Value.Truth;
+        };
     if (!fits) {
       return rule.choices().isEmpty() ? kindWord(rule) : String.join(" or ", rule.choices());
     }

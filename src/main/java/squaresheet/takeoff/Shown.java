@@ -14,9 +14,7 @@ final class Shown {
   private Shown() {}
 
   static String of(Rule rule, Value value) {
-    return value instanceof Value.Number
-        ? rule.unit().show(plain(value))
-        : plain(value);
+    return value instanceof Value.Number ? rule.unit().show(plain(value)) : plain(value);
   }
 
   static String plain(Value value) {

@@ -61,17 +61,28 @@ public final class Takeoff {
         : Optional.empty();
   }
 
+  /** The number that a name comes to in a row, 0 and up, in the unit of its rule, if it comes to one. */
+  public Optional<Double> number(String name, int row) {
+    return values(name).get(row) instanceof Value.Number number
+        ? Optional.of(number.value())
+        : Optional.empty();
+  }
+
+  /** How many values a name has: one for the job, or one for each plane or edge. */
+  public int rows(String name) {
+    return values(name).size();
+  }
+
   /** What to order: for each rule that orders a chosen product and comes to a pack or more, so many packs. */
   public List<Order> orders() {
     return rulebook.rules().stream().flatMap(rule -> order(rule).stream()).toList();
   }
 
   private Optional<Order> order(Rule rule) {
-    return rule.role()
-        .flatMap(selection::of)
-        .flatMap(product -> number(rule.name())
-            .filter(packs -> packs > 0)
-            .map(packs -> new Order(rule, product, new Count(Math.round(packs), product.packing().pack()))));
+    return rule.role().flatMap(selection::of).flatMap(product -> number(rule.name())
+        .filter(packs -> packs > 0)
+        .map(packs -> new Order(
+            rule, product, new Count(Math.round(packs), product.packing().pack()))));
   }
 
   /** How the one value of a job name came about. */

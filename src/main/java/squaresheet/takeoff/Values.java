@@ -102,7 +102,8 @@ final class Values {
 
   Worked worked(String name, int row) {
     Rule rule = rule(name)
-        .orElseThrow(() -> new IllegalArgumentException("no quantity '" + name + "'" + rulebook.nearest(name)));
+        .orElseThrow(() ->
+            new IllegalArgumentException("no quantity '" + name + "'" + rulebook.nearest(name)));
     List<Worked.Input> inputs = rulebook.asks(rule.name()).stream()
         .flatMap(asked -> rule(asked).stream())
         .map(asked -> input(rule, asked, row))
@@ -119,6 +120,9 @@ final class Values {
     }
     return asked.per() == asking.per()
         ? new Worked.Input(asked, where(asked, row), List.of(at(asked, row)))
-        : new Worked.Input(asked, new Where.OfItem("all " + asked.per() + "s", asked.name()), column(asked.name()));
+        : new Worked.Input(
+            asked,
+            new Where.OfItem("all " + asked.per() + "s", asked.name()),
+            column(asked.name()));
   }
 }

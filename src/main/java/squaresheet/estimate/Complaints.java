@@ -1,0 +1,23 @@
+package squaresheet.estimate;
+
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Severity;
+
+/** The cards of what pricing can say. */
+final class Complaints {
+
+  static final CheckInfo TERMS =
+      new CheckInfo("terms-not-read", Severity.ERROR, "The terms could not be read");
+  static final CheckInfo PRICE_NOT_READ =
+      new CheckInfo("price-not-read", Severity.ERROR, "A price could not be read");
+  static final CheckInfo PRICE_MISSING =
+      new CheckInfo("price-missing", Severity.ERROR, "A product to be ordered has no price");
+  static final CheckInfo PRICE_UNIT =
+      new CheckInfo("price-unit-off", Severity.ERROR, "A price is not for the pack that is bought");
+  static final CheckInfo RATE_NOT_READ =
+      new CheckInfo("rate-not-read", Severity.ERROR, "A rate could not be read");
+  static final CheckInfo RATE_MISSING =
+      new CheckInfo("rate-missing", Severity.ERROR, "A part of the roof has no rate, or more than one");
+
+  private Complaints() {}
+}

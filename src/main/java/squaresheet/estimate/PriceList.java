@@ -1,0 +1,92 @@
+package squaresheet.estimate;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Neighbours;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.product.Product;
+import squaresheet.product.Shingle;
+import squaresheet.units.Money;
+
+/**
+ * What products cost. Text form: a table of product, price, what it is for, and cost code.
+ *
+ * @param prices product id to price
+ */
+public record PriceList(Map<String, Price> prices) {
+
+  public PriceList {
+    prices = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(prices));
+  }
+
+  /**
+   * The price of a product.
+   *
+   * @param amount for one of what it is for, 0 or more
+   * @param per what it is for: the pack, or a square of shingles
+   * @param costCode the company's code, or empty
+   * @param category what a line of it is for
+   * @param effective since when, as written, or empty
+   * @param where the place it was read at
+   */
+  public record Price(
+      Money amount, String per, String costCode, Category category, String effective, Where where) {}
+
+  /** Reads a table of prices in this currency. Prices that cannot be read are left out and said. */
+  public static Read<PriceList> read(String text, String file, String currency) {
+    Read<List<Table.Line>> table = Table.read(
+        text, file, "the price list", Complaints.PRICE_NOT_READ, List.of("product", "price", "per"));
+    if (table.value().isEmpty()) {
+      return Read.nothing(table.findings());
+    }
+    Map<String, Price> prices = new LinkedHashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Table.Line line : table.value().get()) {
+      String says = take(line, currency, prices);
+      if (!says.isEmpty()) {
+        findings.add(new Finding(Complaints.PRICE_NOT_READ, line.at("price"), says));
+      }
+    }
+    return Read.of(new PriceList(prices), findings);
+  }
+
+  private static String take(Table.Line line, String currency, Map<String, Price> prices) {
+    String product = line.text("product");
+    String number = line.text("price");
+    String category = line.text("category").isEmpty() ? "material" : line.text("category");
+    if (!number.matches("\\d{1,9}(\\.\\d{1,4})?")) {
+      return "the price of " + product + " must be a number like 34.50, but reads '" + number + "'";
+    }
+    if (Category.from(category).filter(Category::isCost).isEmpty()) {
+      return "the category of " + product + " must be material, disposal or another cost, but reads '" + category + "'";
+    }
+    Price price = new Price(Money.of(currency, new BigDecimal(number)), line.text("per"),
+        line.text("cost_code"), Category.from(category).orElseThrow(), line.text("effective"), line.at("price"));
+    return prices.putIfAbsent(product, price) == null ? "" : "the price of " + product + " must stand once, but stands above already";
+  }
+
+  /** The price of a pack of the product; a price per square of shingles is turned into one per bundle. */
+  Read<Price> perPack(Product product, Where asked) {
+    Price price = prices.get(product.id());
+    if (price == null) {
+      return Read.nothing(new Finding(Complaints.PRICE_MISSING, asked,
+          "no price for " + product.id() + Neighbours.sentence(product.id(), prices.keySet())));
+    }
+    String pack = product.packing().pack().name();
+    if (price.per().equals(pack)) {
+      return Read.of(price);
+    }
+    if (price.per().equals("square") && product instanceof Shingle shingle) {
+      BigDecimal bundles = BigDecimal.valueOf(shingle.packsPerSquare());
+      return Read.of(new Price(price.amount().dividedBy(bundles), pack, price.costCode(),
+          price.category(), price.effective(), price.where()));
+    }
+    return Read.nothing(new Finding(Complaints.PRICE_UNIT, price.where(), price.per(), pack,
+        "the price of " + product.id() + " must be per " + pack + ", but is per " + price.per(), ""));
+  }
+}

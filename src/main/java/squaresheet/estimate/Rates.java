@@ -1,0 +1,46 @@
+package squaresheet.estimate;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.units.Money;
+
+/**
+ * The company's rates: what an hour of each crew costs, and hours or money by the unit of work. Text form: a table.
+ *
+ * @param crews name of a crew to the loaded rate of its hour: wage, insurance, taxes on wages
+ * @param rates the rates, in the order of the table
+ */
+public record Rates(Map<String, Money> crews, List<Rate> rates) {
+
+  public Rates {
+    crews = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(crews));
+    rates = List.copyOf(rates);
+  }
+
+  /** Reads a table of rates in this currency. Rates that cannot be read are left out and said. */
+  public static Read<Rates> read(String text, String file, String currency) {
+    Read<List<Table.Line>> table = Table.read(text, file, "the table of rates", Complaints.RATE_NOT_READ,
+        List.of("item", "category", "quantity", "amount", "unit", "crew"));
+    if (table.value().isEmpty()) {
+      return Read.nothing(table.findings());
+    }
+    Map<String, Money> crews = new LinkedHashMap<>();
+    List<Rate> rates = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Table.Line line : table.value().get()) {
+      RateReader reader = new RateReader(line);
+      if (reader.isCrew()) {
+        reader.number("amount", BigDecimal.ZERO).ifPresent(amount -> crews.put(line.text("item"), Money.of(currency, amount)));
+      } else {
+        reader.rate().ifPresent(rates::add);
+      }
+      findings.addAll(reader.findings());
+    }
+    return Read.of(new Rates(crews, rates), findings);
+  }
+}
