@@ -53,6 +53,11 @@ public record Catalogue(List<Product> products) {
     return Headings.all();
   }
 
+  /** A product as a line under those headings, heading to text; empty cells are left out. Reading it back gives an equal one. */
+  public static Map<String, String> cells(Product product) {
+    return ProductWriter.cells(product);
+  }
+
   /** Reads a file in UTF-8. */
   public static Read<Catalogue> read(Path file) {
     String name = String.valueOf(file.getFileName());

@@ -51,7 +51,7 @@ public record Selection(Map<Role, Product> products) {
     return Read.of(new Selection(products), findings);
   }
 
-  /** For every part, the first product of the catalogue that can play it. */
+  /** For every part the first product of the catalogue that can play it and plays no other; else the first that can. */
   public static Selection firstOfEach(Catalogue catalogue) {
     Map<Role, Product> products = new EnumMap<>(Role.class);
     for (Role role : Role.values()) {
