@@ -35,7 +35,9 @@ public enum Category {
   /** The category of the text form, in any letter case, if there is one. */
   public static Optional<Category> from(String text) {
     String plain = text.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values()).filter(category -> category.toString().equals(plain)).findFirst();
+    return Arrays.stream(values())
+        .filter(category -> category.toString().equals(plain))
+        .findFirst();
   }
 
   @Override

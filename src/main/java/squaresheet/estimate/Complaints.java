@@ -16,8 +16,8 @@ final class Complaints {
       new CheckInfo("price-unit-off", Severity.ERROR, "A price is not for the pack that is bought");
   static final CheckInfo RATE_NOT_READ =
       new CheckInfo("rate-not-read", Severity.ERROR, "A rate could not be read");
-  static final CheckInfo RATE_MISSING =
-      new CheckInfo("rate-missing", Severity.ERROR, "A part of the roof has no rate, or more than one");
+  static final CheckInfo RATE_MISSING = new CheckInfo(
+      "rate-missing", Severity.ERROR, "A part of the roof has no rate, or more than one");
 
   private Complaints() {}
 }

@@ -79,7 +79,9 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
 
   /** The price before discount and tax. */
   public Money price() {
-    return sum(lines.stream().filter(line -> line.category().compareTo(Category.DISCOUNT) < 0).toList());
+    return sum(lines.stream()
+        .filter(line -> line.category().compareTo(Category.DISCOUNT) < 0)
+        .toList());
   }
 
   /** The lines of one category. */

@@ -16,7 +16,13 @@ import squaresheet.units.Unit;
  * @param basis where it comes from: a rule and its product, a rate and its band
  */
 public record Line(
-    Category category, String costCode, String item, Quantity quantity, Money price, Money amount, String basis) {
+    Category category,
+    String costCode,
+    String item,
+    Quantity quantity,
+    Money price,
+    Money amount,
+    String basis) {
 
   public Line {
     if (!amount.equals(amount.toCents())) {
@@ -46,7 +52,9 @@ public record Line(
   }
 
   /** A line whose amount is its quantity times its price, rounded half up to the cent. */
-  static Line extended(Category category, String code, String item, Quantity quantity, Money price, String basis) {
-    return new Line(category, code, item, quantity, price, price.times(quantity.number()).toCents(), basis);
+  static Line extended(
+      Category category, String code, String item, Quantity quantity, Money price, String basis) {
+    return new Line(
+        category, code, item, quantity, price, price.times(quantity.number()).toCents(), basis);
   }
 }

@@ -35,10 +35,16 @@ final class MaterialLines {
     Read<PriceList.Price> price = prices.perPack(product, asked);
     findings.addAll(price.findings());
     price.value().ifPresent(found -> {
-      Line.Quantity packs =
-          new Line.Quantity(BigDecimal.valueOf(order.packs().number()), unit(product.packing().pack().name()));
-      lines.add(Line.extended(found.category(), found.costCode(), product.label().description(), packs,
-          found.amount(), order.rule().name() + ", " + product.id()));
+      Line.Quantity packs = new Line.Quantity(
+          BigDecimal.valueOf(order.packs().number()),
+          unit(product.packing().pack().name()));
+      lines.add(Line.extended(
+          found.category(),
+          found.costCode(),
+          product.label().description(),
+          packs,
+          found.amount(),
+          order.rule().name() + ", " + product.id()));
     });
   }
 

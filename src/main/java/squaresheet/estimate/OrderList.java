@@ -31,7 +31,8 @@ public record OrderList(List<Entry> entries) {
   public static OrderList of(Takeoff takeoff) {
     Map<String, Entry> entries = new LinkedHashMap<>();
     for (Order order : takeoff.orders()) {
-      entries.merge(order.product().id(), new Entry(order.product(), order.packs()), OrderList::together);
+      entries.merge(
+          order.product().id(), new Entry(order.product(), order.packs()), OrderList::together);
     }
     return new OrderList(List.copyOf(entries.values()));
   }

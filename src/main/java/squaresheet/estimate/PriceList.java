@@ -35,12 +35,21 @@ public record PriceList(Map<String, Price> prices) {
    * @param where the place it was read at
    */
   public record Price(
-      Money amount, String per, String costCode, Category category, String effective, Where where) {}
+      Money amount,
+      String per,
+      String costCode,
+      Category category,
+      String effective,
+      Where where) {}
 
   /** Reads a table of prices in this currency. Prices that cannot be read are left out and said. */
   public static Read<PriceList> read(String text, String file, String currency) {
     Read<List<Table.Line>> table = Table.read(
-        text, file, "the price list", Complaints.PRICE_NOT_READ, List.of("product", "price", "per"));
+        text,
+        file,
+        "the price list",
+        Complaints.PRICE_NOT_READ,
+        List.of("product", "price", "per"));
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
     }
@@ -63,18 +72,28 @@ public record PriceList(Map<String, Price> prices) {
       return "the price of " + product + " must be a number like 34.50, but reads '" + number + "'";
     }
     if (Category.from(category).filter(Category::isCost).isEmpty()) {
-      return "the category of " + product + " must be material, disposal or another cost, but reads '" + category + "'";
+      return "the category of " + product
+          + " must be material, disposal or another cost, but reads '" + category + "'";
     }
-    Price price = new Price(Money.of(currency, new BigDecimal(number)), line.text("per"),
-        line.text("cost_code"), Category.from(category).orElseThrow(), line.text("effective"), line.at("price"));
-    return prices.putIfAbsent(product, price) == null ? "" : "the price of " + product + " must stand once, but stands above already";
+    Price price = new Price(
+        Money.of(currency, new BigDecimal(number)),
+        line.text("per"),
+        line.text("cost_code"),
+        Category.from(category).orElseThrow(),
+        line.text("effective"),
+        line.at("price"));
+    return prices.putIfAbsent(product, price) == null
+        ? ""
+        : "the price of " + product + " must stand once, but stands above already";
   }
 
   /** The price of a pack of the product; a price per square of shingles is turned into one per bundle. */
   Read<Price> perPack(Product product, Where asked) {
     Price price = prices.get(product.id());
     if (price == null) {
-      return Read.nothing(new Finding(Complaints.PRICE_MISSING, asked,
+      return Read.nothing(new Finding(
+          Complaints.PRICE_MISSING,
+          asked,
           "no price for " + product.id() + Neighbours.sentence(product.id(), prices.keySet())));
     }
     String pack = product.packing().pack().name();
@@ -83,10 +102,20 @@ public record PriceList(Map<String, Price> prices) {
     }
     if (price.per().equals("square") && product instanceof Shingle shingle) {
       BigDecimal bundles = BigDecimal.valueOf(shingle.packsPerSquare());
-      return Read.of(new Price(price.amount().dividedBy(bundles), pack, price.costCode(),
-          price.category(), price.effective(), price.where()));
+      return Read.of(new Price(
+          price.amount().dividedBy(bundles),
+          pack,
+          price.costCode(),
+          price.category(),
+          price.effective(),
+          price.where()));
     }
-    return Read.nothing(new Finding(Complaints.PRICE_UNIT, price.where(), price.per(), pack,
-        "the price of " + product.id() + " must be per " + pack + ", but is per " + price.per(), ""));
+    return Read.nothing(new Finding(
+        Complaints.PRICE_UNIT,
+        price.where(),
+        price.per(),
+        pack,
+        "the price of " + product.id() + " must be per " + pack + ", but is per " + price.per(),
+        ""));
   }
 }

@@ -35,7 +35,8 @@ public sealed interface Profit {
     if (words.length == 2 && words[0].equals("margin")) {
       return new Margin(Ratio.parse(words[1]));
     }
-    throw new IllegalArgumentException("profit must read like markup 25% or margin 20%, but reads '" + text + "'");
+    throw new IllegalArgumentException(
+        "profit must read like markup 25% or margin 20%, but reads '" + text + "'");
   }
 
   /**
@@ -82,7 +83,8 @@ public sealed interface Profit {
 
     public Margin {
       if (stated.value().signum() < 0 || stated.value().compareTo(BigDecimal.ONE) >= 0) {
-        throw new IllegalArgumentException("margin must be 0% or more and less than 100%, but is " + stated);
+        throw new IllegalArgumentException(
+            "margin must be 0% or more and less than 100%, but is " + stated);
       }
     }
 

@@ -17,7 +17,14 @@ import squaresheet.units.Unit;
  * @param band the pitches and stories it is for
  */
 public record Rate(
-    String item, Category category, String costCode, String quantity, BigDecimal amount, Unit unit, String crew, Band band) {
+    String item,
+    Category category,
+    String costCode,
+    String quantity,
+    BigDecimal amount,
+    Unit unit,
+    String crew,
+    Band band) {
 
   /**
    * Pitches and stories, each from a number, included, up to another, not included.
@@ -28,7 +35,10 @@ public record Rate(
    * @param storiesBelow stories
    */
   public record Band(
-      BigDecimal pitchFrom, BigDecimal pitchBelow, BigDecimal storiesFrom, BigDecimal storiesBelow) {
+      BigDecimal pitchFrom,
+      BigDecimal pitchBelow,
+      BigDecimal storiesFrom,
+      BigDecimal storiesBelow) {
 
     boolean holdsPitch(double rise) {
       return pitchFrom.doubleValue() <= rise && rise < pitchBelow.doubleValue();

@@ -45,17 +45,22 @@ final class RateLines {
   }
 
   private void says(String item, String sentence) {
-    findings.add(new Finding(Complaints.RATE_MISSING, new Where.OfItem("rate " + item, ""), sentence));
+    findings.add(
+        new Finding(Complaints.RATE_MISSING, new Where.OfItem("rate " + item, ""), sentence));
   }
 
   private void item(String item, List<Rate> all) {
     String name = all.get(0).quantity();
     Optional<Rule> rule = takeoff.rulebook().rule(name);
     if (!name.isEmpty() && rule.isEmpty()) {
-      says(item, "no quantity '" + name + "' for the rate of " + item + takeoff.rulebook().nearest(name));
+      says(
+          item,
+          "no quantity '" + name + "' for the rate of " + item
+              + takeoff.rulebook().nearest(name));
       return;
     }
-    List<Rate> high = all.stream().filter(rate -> rate.band().holdsStories(stories)).toList();
+    List<Rate> high =
+        all.stream().filter(rate -> rate.band().holdsStories(stories)).toList();
     Map<Rate, BigDecimal> work = new LinkedHashMap<>();
     for (int row = 0; row < (name.isEmpty() ? 1 : takeoff.rows(name)); row++) {
       share(item, high, rule, row, work);
@@ -63,19 +68,25 @@ final class RateLines {
     work.forEach((rate, quantity) -> line(rate, quantity, rule));
   }
 
-  private void share(String item, List<Rate> high, Optional<Rule> rule, int row, Map<Rate, BigDecimal> work) {
-    double quantity = rule.isEmpty() ? 1 : takeoff.number(rule.get().name(), row).orElse(0.0);
+  private void share(
+      String item, List<Rate> high, Optional<Rule> rule, int row, Map<Rate, BigDecimal> work) {
+    double quantity =
+        rule.isEmpty() ? 1 : takeoff.number(rule.get().name(), row).orElse(0.0);
     boolean byPlane = rule.filter(one -> one.per() == Rule.Per.PLANE).isPresent();
     double rise = byPlane ? takeoff.number("pitch_rise", row).orElse(0.0) : 0;
-    List<Rate> fitting = high.stream().filter(rate -> !byPlane || rate.band().holdsPitch(rise)).toList();
+    List<Rate> fitting =
+        high.stream().filter(rate -> !byPlane || rate.band().holdsPitch(rise)).toList();
     if (quantity == 0) {
       return;
     }
     if (fitting.size() == 1) {
       work.merge(fitting.get(0), BigDecimal.valueOf(quantity), BigDecimal::add);
     } else {
-      says(item, "one rate of " + item + " must fit " + (byPlane ? "a pitch of " + show(rise) + ":12 and " : "")
-          + show(stories) + " stories, but " + fitting.size() + " do");
+      says(
+          item,
+          "one rate of " + item + " must fit "
+              + (byPlane ? "a pitch of " + show(rise) + ":12 and " : "") + show(stories)
+              + " stories, but " + fitting.size() + " do");
     }
   }
 
@@ -88,11 +99,21 @@ final class RateLines {
     String of = rule.map(one -> " of " + one.name()).orElse("");
     String basis = rate.amount().toPlainString() + " " + rate.unit() + of;
     if (!rate.isHours()) {
-      lines.add(Line.extended(rate.category(), rate.costCode(), rate.item(),
-          new Line.Quantity(quantity, unit), Money.of(currency, rate.amount()), basis));
+      lines.add(Line.extended(
+          rate.category(),
+          rate.costCode(),
+          rate.item(),
+          new Line.Quantity(quantity, unit),
+          Money.of(currency, rate.amount()),
+          basis));
     } else if (rates.crews().containsKey(rate.crew())) {
-      lines.add(Line.extended(rate.category(), rate.costCode(), rate.item(),
-          new Line.Quantity(quantity.multiply(rate.amount()), HOUR), rates.crews().get(rate.crew()), basis));
+      lines.add(Line.extended(
+          rate.category(),
+          rate.costCode(),
+          rate.item(),
+          new Line.Quantity(quantity.multiply(rate.amount()), HOUR),
+          rates.crews().get(rate.crew()),
+          basis));
     } else {
       says(rate.item(), "no crew '" + rate.crew() + "' for the rate of " + rate.item());
     }

@@ -30,7 +30,8 @@ final class RateReader {
   }
 
   private void says(String column, String sentence) {
-    findings.add(new Finding(Complaints.RATE_NOT_READ, line.at(column), line.text("item") + ": " + sentence));
+    findings.add(new Finding(
+        Complaints.RATE_NOT_READ, line.at(column), line.text("item") + ": " + sentence));
   }
 
   Optional<BigDecimal> number(String column, BigDecimal usual) {
@@ -48,8 +49,10 @@ final class RateReader {
   Optional<Rate> rate() {
     Optional<Category> category = Category.from(line.text("category")).filter(Category::isCost);
     if (category.isEmpty()) {
-      says("category", "category must be crew, labour, equipment, disposal, subcontract, permit or material, but reads '"
-          + line.text("category") + "'");
+      says(
+          "category",
+          "category must be crew, labour, equipment, disposal, subcontract, permit or material, but reads '"
+              + line.text("category") + "'");
     }
     Optional<BigDecimal> amount = number("amount", BigDecimal.ZERO);
     Unit unit = unit();
@@ -61,8 +64,15 @@ final class RateReader {
     if (!findings.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Rate(line.text("item"), category.orElseThrow(), line.text("cost_code"),
-        line.text("quantity"), amount.orElseThrow(), unit, line.text("crew"), band));
+    return Optional.of(new Rate(
+        line.text("item"),
+        category.orElseThrow(),
+        line.text("cost_code"),
+        line.text("quantity"),
+        amount.orElseThrow(),
+        unit,
+        line.text("crew"),
+        band));
   }
 
   private Unit unit() {

@@ -24,7 +24,11 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
 
   /** Reads a table of rates in this currency. Rates that cannot be read are left out and said. */
   public static Read<Rates> read(String text, String file, String currency) {
-    Read<List<Table.Line>> table = Table.read(text, file, "the table of rates", Complaints.RATE_NOT_READ,
+    Read<List<Table.Line>> table = Table.read(
+        text,
+        file,
+        "the table of rates",
+        Complaints.RATE_NOT_READ,
         List.of("item", "category", "quantity", "amount", "unit", "crew"));
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
@@ -35,7 +39,9 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
     for (Table.Line line : table.value().get()) {
       RateReader reader = new RateReader(line);
       if (reader.isCrew()) {
-        reader.number("amount", BigDecimal.ZERO).ifPresent(amount -> crews.put(line.text("item"), Money.of(currency, amount)));
+        reader
+            .number("amount", BigDecimal.ZERO)
+            .ifPresent(amount -> crews.put(line.text("item"), Money.of(currency, amount)));
       } else {
         reader.rate().ifPresent(rates::add);
       }

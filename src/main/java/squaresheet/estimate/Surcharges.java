@@ -19,21 +19,30 @@ final class Surcharges {
   }
 
   Estimate estimate() {
-    Money cost = sum();
-    Money overhead = cost.times(terms.overhead()).toCents();
-    add(Category.OVERHEAD, terms.codes().overhead(), "Overhead", overhead, terms.overhead() + " of cost");
+    Money overhead = sum().times(terms.overhead()).toCents();
+    add(Category.OVERHEAD, terms.codes().overhead(), overhead, terms.overhead() + " of cost");
     Money price = terms.profit().priceOf(sum()).toCents();
-    add(Category.PROFIT, terms.codes().profit(), "Profit", price.minus(sum()), terms.profit().toString());
-    Money offBefore = terms.discount().beforeTax() ? terms.discount().off(price) : zero();
-    Estimate.Taxes taxes = taxes(price, offBefore);
-    Money tax = terms.tax().rounding() == RoundingPoint.LINE ? taxes.byLine() : taxes.byInvoice();
-    Money off = terms.discount().beforeTax() ? offBefore : terms.discount().off(price.plus(tax));
-    add(Category.DISCOUNT, terms.codes().discount(), "Discount", off.negated(),
-        terms.discount().beforeTax() ? "before tax" : "after tax");
-    add(Category.TAX, terms.codes().tax(), "Sales tax", tax,
-        terms.tax().rate() + " on " + terms.tax().taxed() + ", rounded by " + terms.tax().rounding());
+    add(
+        Category.PROFIT,
+        terms.codes().profit(),
+        price.minus(sum()),
+        terms.profit().toString());
+    Estimate.Taxes taxes = discountAndTax(price);
     lines.sort(Comparator.comparing(Line::category));
     return new Estimate(lines, terms, taxes, payments(sum()));
+  }
+
+  private Estimate.Taxes discountAndTax(Money price) {
+    Discount discount = terms.discount();
+    Money offBefore = discount.beforeTax() ? discount.off(price) : zero();
+    Estimate.Taxes taxes = taxes(price, offBefore);
+    boolean byLine = terms.tax().rounding() == RoundingPoint.LINE;
+    Money tax = byLine ? taxes.byLine() : taxes.byInvoice();
+    Money off = discount.beforeTax() ? offBefore : discount.off(price.plus(tax));
+    String when = discount.beforeTax() ? "before tax" : "after tax";
+    add(Category.DISCOUNT, terms.codes().discount(), off.negated(), when);
+    add(Category.TAX, terms.codes().tax(), tax, terms.tax().toString());
+    return taxes;
   }
 
   private Money zero() {
@@ -44,8 +53,9 @@ final class Surcharges {
     return lines.stream().map(Line::amount).reduce(zero(), Money::plus);
   }
 
-  private void add(Category category, String code, String item, Money amount, String basis) {
+  private void add(Category category, String code, Money amount, String basis) {
     if (!amount.isZero()) {
+      String item = category.toString();
       lines.add(new Line(category, code, item, Line.Quantity.once(), amount, amount, basis));
     }
   }

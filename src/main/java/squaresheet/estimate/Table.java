@@ -37,22 +37,32 @@ final class Table {
   }
 
   /** The lines of a table that has these columns at least. */
-  static Read<List<Line>> read(String text, String file, String what, CheckInfo card, List<String> needed) {
+  static Read<List<Line>> read(
+      String text, String file, String what, CheckInfo card, List<String> needed) {
     List<Line> lines = new ArrayList<>();
-    try (CsvReader<NamedCsvRecord> csv =
-        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofNamedCsvRecord(text.replace("\uFEFF", ""))) {
+    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
+        .commentStrategy(CommentStrategy.SKIP)
+        .ofNamedCsvRecord(text.replace("\uFEFF", ""))) {
       csv.forEach(record -> lines.add(line(record, file)));
     } catch (IOException | CsvParseException broken) {
-      return Read.nothing(new Finding(card, new Where.InFile(file),
-          what + " must be a table of comma-separated values with one heading line, but is not: " + broken.getMessage()));
+      return Read.nothing(new Finding(
+          card,
+          new Where.InFile(file),
+          what + " must be a table of comma-separated values with one heading line, but is not: "
+              + broken.getMessage()));
     }
     List<String> missing = lines.isEmpty()
         ? needed
-        : needed.stream().filter(column -> !lines.get(0).cells().containsKey(column)).toList();
+        : needed.stream()
+            .filter(column -> !lines.get(0).cells().containsKey(column))
+            .toList();
     return missing.isEmpty()
         ? Read.of(List.copyOf(lines))
-        : Read.nothing(new Finding(card, new Where.InFile(file), what + " must have a line or more under the columns "
-            + String.join(", ", needed) + ", but lacks " + String.join(" and ", missing)));
+        : Read.nothing(new Finding(
+            card,
+            new Where.InFile(file),
+            what + " must have a line or more under the columns " + String.join(", ", needed)
+                + ", but lacks " + String.join(" and ", missing)));
   }
 
   private static Line line(NamedCsvRecord record, String file) {

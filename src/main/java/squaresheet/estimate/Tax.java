@@ -20,7 +20,8 @@ public record Tax(Ratio rate, Set<Category> taxed, RoundingPoint rounding) {
       throw new IllegalArgumentException("tax rate must be 0% or more, but is " + rate);
     }
     if (taxed.contains(Category.TAX) || taxed.contains(Category.DISCOUNT)) {
-      throw new IllegalArgumentException("tax is not levied on tax or discount, but is said to be on " + taxed);
+      throw new IllegalArgumentException(
+          "tax is not levied on tax or discount, but is said to be on " + taxed);
     }
     EnumSet<Category> inOrder = EnumSet.noneOf(Category.class);
     inOrder.addAll(taxed);
@@ -43,6 +44,15 @@ public record Tax(Ratio rate, Set<Category> taxed, RoundingPoint rounding) {
     public String toString() {
       return name().toLowerCase(java.util.Locale.ROOT);
     }
+  }
+
+  /** For people: {@code 7.25% on material, rounded by invoice}. */
+  @Override
+  public String toString() {
+    String on = taxed.stream()
+        .map(Category::toString)
+        .collect(java.util.stream.Collectors.joining(" and "));
+    return rate + " on " + (on.isEmpty() ? "nothing" : on) + ", rounded by " + rounding;
   }
 
   /** The tax on these amounts, rounded to the cent at the given point. */

@@ -17,14 +17,22 @@ import squaresheet.units.Ratio;
  * @param codes cost codes for overhead, profit, discount and tax lines
  */
 public record Terms(
-    String currency, Ratio overhead, Profit profit, Discount discount, Tax tax, List<Share> payments, Codes codes) {
+    String currency,
+    Ratio overhead,
+    Profit profit,
+    Discount discount,
+    Tax tax,
+    List<Share> payments,
+    Codes codes) {
 
   public Terms {
     if (overhead.value().signum() < 0) {
       throw new IllegalArgumentException("overhead must be 0% or more, but is " + overhead);
     }
     payments = List.copyOf(payments);
-    BigDecimal sum = payments.stream().map(share -> share.share().value()).reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal sum = payments.stream()
+        .map(share -> share.share().value())
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
     if (!payments.isEmpty() && sum.compareTo(BigDecimal.ONE) != 0) {
       throw new IllegalArgumentException(
           "the shares of the payments must total 100%, but total " + new Ratio(sum));
@@ -41,7 +49,8 @@ public record Terms(
 
     public Share {
       if (share.value().signum() <= 0) {
-        throw new IllegalArgumentException("a payment must be more than 0%, but '" + when + "' is " + share);
+        throw new IllegalArgumentException(
+            "a payment must be more than 0%, but '" + when + "' is " + share);
       }
     }
   }

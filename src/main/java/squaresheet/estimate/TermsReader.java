@@ -20,8 +20,17 @@ import squaresheet.units.Ratio;
 final class TermsReader {
 
   private static final String PAYMENT = "payment: ";
-  private static final List<String> NAMES = List.of("currency", "overhead", "profit", "discount_share",
-      "discount_amount", "discount_when", "tax_rate", "tax_on", "tax_rounding", "payment: …");
+  private static final List<String> NAMES = List.of(
+      "currency",
+      "overhead",
+      "profit",
+      "discount_share",
+      "discount_amount",
+      "discount_when",
+      "tax_rate",
+      "tax_on",
+      "tax_rounding",
+      "payment: …");
 
   private final String file;
   private final Map<String, Table.Line> lines = new LinkedHashMap<>();
@@ -33,7 +42,8 @@ final class TermsReader {
   }
 
   Read<Terms> read(String text) {
-    Read<List<Table.Line>> table = Table.read(text, file, "the terms", Complaints.TERMS, List.of("name", "value"));
+    Read<List<Table.Line>> table =
+        Table.read(text, file, "the terms", Complaints.TERMS, List.of("name", "value"));
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
     }
@@ -45,7 +55,10 @@ final class TermsReader {
   private void take(Table.Line line) {
     String name = line.text("name");
     if (name.startsWith(PAYMENT)) {
-      understood(line, value -> payments.add(new Terms.Share(name.substring(PAYMENT.length()), Ratio.parse(value))));
+      understood(
+          line,
+          value ->
+              payments.add(new Terms.Share(name.substring(PAYMENT.length()), Ratio.parse(value))));
     } else if (!NAMES.contains(name)) {
       says(line.at("name"), "no term '" + name + "'" + Neighbours.sentence(name, NAMES));
     } else if (lines.putIfAbsent(name, line) != null) {
@@ -68,7 +81,9 @@ final class TermsReader {
 
   private <T> T of(String name, T usual, Function<String, T> parse) {
     Table.Line line = lines.get(name);
-    return line == null || line.text("value").isEmpty() ? usual : understood(line, parse).orElse(usual);
+    return line == null || line.text("value").isEmpty()
+        ? usual
+        : understood(line, parse).orElse(usual);
   }
 
   private Optional<Terms> terms() {
@@ -76,7 +91,8 @@ final class TermsReader {
       String currency = of("currency", "USD", TermsReader::currency);
       Ratio overhead = of("overhead", Ratio.ZERO, Ratio::parse);
       Profit profit = of("profit", new Profit.Markup(Ratio.ZERO), Profit::parse);
-      return Optional.of(new Terms(currency, overhead, profit, discount(currency), tax(), payments, codes()));
+      return Optional.of(
+          new Terms(currency, overhead, profit, discount(currency), tax(), payments, codes()));
     } catch (IllegalArgumentException refused) {
       says(new Where.InFile(file), refused.getMessage());
       return Optional.empty();
@@ -103,7 +119,8 @@ final class TermsReader {
 
   private static boolean isBefore(String text) {
     if (!text.equals("before tax") && !text.equals("after tax")) {
-      throw new IllegalArgumentException("it must be before tax or after tax, but reads '" + text + "'");
+      throw new IllegalArgumentException(
+          "it must be before tax or after tax, but reads '" + text + "'");
     }
     return text.equals("before tax");
   }
@@ -118,8 +135,9 @@ final class TermsReader {
   private static Set<Category> categories(String text) {
     Set<Category> categories = EnumSet.noneOf(Category.class);
     for (String word : text.split("\\|")) {
-      categories.add(Category.from(word).orElseThrow(() -> new IllegalArgumentException(
-          "categories must read like material|equipment, but one reads '" + word + "'")));
+      categories.add(Category.from(word)
+          .orElseThrow(() -> new IllegalArgumentException(
+              "categories must read like material|equipment, but one reads '" + word + "'")));
     }
     return categories;
   }
@@ -132,7 +150,8 @@ final class TermsReader {
   }
 
   private Terms.Codes codes() {
-    return new Terms.Codes(code("overhead"), code("profit"), code("discount_share"), code("tax_rate"));
+    return new Terms.Codes(
+        code("overhead"), code("profit"), code("discount_share"), code("tax_rate"));
   }
 
   private String code(String name) {

@@ -41,7 +41,15 @@ final class ProductWriter {
       lengths("exposure", cap.exposure());
       cells.put("cut_into", Long.toString(cap.cutFromEach()));
     } else if (product instanceof Roll roll) {
-      lengths("width", roll.width(), "length", roll.length(), "side_lap", roll.sideLap(), "end_lap", roll.endLap());
+      lengths(
+          "width",
+          roll.width(),
+          "length",
+          roll.length(),
+          "side_lap",
+          roll.sideLap(),
+          "end_lap",
+          roll.endLap());
     } else if (product instanceof EdgeMetal metal) {
       lengths("length", metal.length(), "end_lap", metal.lap());
     } else {

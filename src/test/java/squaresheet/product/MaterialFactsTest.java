@@ -27,9 +27,11 @@ class MaterialFactsTest {
   private static final Map<String, ToDoubleFunction<Row>> KINDS = new LinkedHashMap<>();
 
   static {
-    KINDS.put("square feet covered by 1,000 shingles \\| exposure .* in, width .* in",
+    KINDS.put(
+        "square feet covered by 1,000 shingles \\| exposure .* in, width .* in",
         row -> 1000 * wood(row).coveragePerPiece().squareFeet());
-    KINDS.put("shingles per 100 sq ft \\| exposure .* in, width .* in", row -> wood(row).piecesPerSquare());
+    KINDS.put("shingles per 100 sq ft \\| exposure .* in, width .* in", row -> wood(row)
+        .piecesPerSquare());
     KINDS.put("old wood shingle bundle count check \\| .*", row -> {
       double[] n = Row.numbers(row.inputs());
       return Products.shingle(n[0], n[1], 1).piecesPerSquare();
@@ -42,27 +44,40 @@ class MaterialFactsTest {
       double[] n = Row.numbers(row.inputs());
       return 144 * Products.shingle(n[0], n[1], 1).coveragePerPiece().squareFeet();
     });
-    KINDS.put("coverage of one 12 x 36 in strip at .* in exposure \\| \\d+/144",
-        row -> Products.shingle(36, Row.numbers(row.quantity())[2], 1).coveragePerPiece().squareFeet());
-    KINDS.put("coverage of one metric strip \\| .*",
+    KINDS.put(
+        "coverage of one 12 x 36 in strip at .* in exposure \\| \\d+/144",
+        row -> Products.shingle(36, Row.numbers(row.quantity())[2], 1)
+            .coveragePerPiece()
+            .squareFeet());
+    KINDS.put(
+        "coverage of one metric strip \\| .*",
         row -> Products.shingle(38.75, 5.625, 1).coveragePerPiece().squareFeet());
-    KINDS.put("bundle coverage, \\d+ strips \\| 1.25 x \\d+",
-        row -> Products.shingle(36, 5, (long) Row.numbers(row.quantity())[0]).coveragePerPack().squareFeet());
-    KINDS.put("strips of 1.25 sq ft per 100 sq ft \\| .*", row -> Products.shingle(36, 5, 27).piecesPerSquare());
-    KINDS.put("nails per square, \\d per strip, 80 strips \\| .*",
+    KINDS.put("bundle coverage, \\d+ strips \\| 1.25 x \\d+", row -> Products.shingle(
+            36, 5, (long) Row.numbers(row.quantity())[0])
+        .coveragePerPack()
+        .squareFeet());
+    KINDS.put("strips of 1.25 sq ft per 100 sq ft \\| .*", row -> Products.shingle(36, 5, 27)
+        .piecesPerSquare());
+    KINDS.put(
+        "nails per square, \\d per strip, 80 strips \\| .*",
         row -> Row.numbers(row.quantity())[0] * Products.shingle(36, 5, 27).piecesPerSquare());
     KINDS.put("ridge caps from one \\d+-strip bundle \\| \\d+ x \\d+", row -> {
       double[] n = Row.numbers(row.inputs());
       return Products.cap(5, (long) n[0], (long) n[1]).capsPerPack();
     });
-    KINDS.put("ridge covered by one \\d+-strip bundle at . in exposure \\| \\d+ x \\d+ / 12", row -> {
-      double[] n = Row.numbers(row.inputs());
-      return Products.cap(n[1], (long) n[0], 1).reachPerPack().toFeet();
-    });
-    KINDS.put("ridge or hip covered per bundle of three-tab, rule of thumb \\| .*",
+    KINDS.put(
+        "ridge covered by one \\d+-strip bundle at . in exposure \\| \\d+ x \\d+ / 12", row -> {
+          double[] n = Row.numbers(row.inputs());
+          return Products.cap(n[1], (long) n[0], 1).reachPerPack().toFeet();
+        });
+    KINDS.put(
+        "ridge or hip covered per bundle of three-tab, rule of thumb \\| .*",
         row -> Products.cap(5, 27, 3).reachPerPack().toFeet());
-    KINDS.put("ridge caps per 10 ft of ridge at . in exposure \\| .*",
-        row -> Length.ofInches(120).units() / (double) Products.cap(Row.numbers(row.inputs())[1], 1, 1).reachPerPack().units());
+    KINDS.put(
+        "ridge caps per 10 ft of ridge at . in exposure \\| .*",
+        row -> Length.ofInches(120).units()
+            / (double)
+                Products.cap(Row.numbers(row.inputs())[1], 1, 1).reachPerPack().units());
     KINDS.put("starter lineal feet per \\d+-strip bundle \\| \\d+ x \\d+", row -> {
       double[] n = Row.numbers(row.inputs());
       return Products.starter(n[1] * 12, (long) n[0], 1).reachPerPack().toFeet();
@@ -71,9 +86,11 @@ class MaterialFactsTest {
       double[] n = Row.numbers(row.inputs());
       return Products.felt(n[1], n[0], 2).sheet().squareFeet();
     });
-    KINDS.put("No. 15 felt coverage, standard lap \\| one roll",
+    KINDS.put(
+        "No. 15 felt coverage, standard lap \\| one roll",
         row -> Math.floor(Products.felt(144, 36, 2).coveragePerRoll().toSquares()));
-    KINDS.put("No. 30 felt coverage, standard lap \\| one roll",
+    KINDS.put(
+        "No. 30 felt coverage, standard lap \\| one roll",
         row -> Math.floor(Products.felt(72, 36, 2).coveragePerRoll().toSquares()));
   }
 
@@ -92,13 +109,15 @@ class MaterialFactsTest {
 
   @TestFactory
   Stream<DynamicTest> a_published_fact_about_a_product_follows_from_its_size_and_packing() {
-    return Reference.rows("material-facts.csv").stream().map(row -> dynamicTest(row.toString(), () -> {
-      Optional<ToDoubleFunction<Row>> kind = kind(row);
-      Assumptions.assumeTrue(kind.isPresent(), "a rule, a range or a use, not a product's size and packing");
-      assertThat(kind.get().applyAsDouble(row))
-          .as(row.source())
-          .isCloseTo(row.number(), within(1e-9 * row.number() + 1e-9));
-    }));
+    return Reference.rows("material-facts.csv").stream()
+        .map(row -> dynamicTest(row.toString(), () -> {
+          Optional<ToDoubleFunction<Row>> kind = kind(row);
+          Assumptions.assumeTrue(
+              kind.isPresent(), "a rule, a range or a use, not a product's size and packing");
+          assertThat(kind.get().applyAsDouble(row))
+              .as(row.source())
+              .isCloseTo(row.number(), within(1e-9 * row.number() + 1e-9));
+        }));
   }
 
   @Test

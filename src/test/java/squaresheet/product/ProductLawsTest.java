@@ -17,7 +17,8 @@ class ProductLawsTest {
 
   @Property(tries = 300)
   void metal_for_a_run_covers_it_and_a_piece_less_does_not(
-      @ForAll @IntRange(min = 1, max = 2_000_000) int run, @ForAll @IntRange(min = 0, max = 40_000) int lap) {
+      @ForAll @IntRange(min = 1, max = 2_000_000) int run,
+      @ForAll @IntRange(min = 0, max = 40_000) int lap) {
     EdgeMetal metal = Products.metal(10, 0);
     EdgeMetal lapped = new EdgeMetal(metal.label(), metal.length(), new Length(lap));
     Length straight = new Length(run);
@@ -35,7 +36,9 @@ class ProductLawsTest {
         20     | 3 | 2 in short of two pieces
       """)
   void runs_do_not_share_laps(double feet, long pieces, String source) {
-    assertThat(Products.metal(10, 2).piecesFor(Products.inches(feet * 12))).as(source).isEqualTo(pieces);
+    assertThat(Products.metal(10, 2).piecesFor(Products.inches(feet * 12)))
+        .as(source)
+        .isEqualTo(pieces);
   }
 
   @Property(tries = 200)
@@ -45,8 +48,10 @@ class ProductLawsTest {
       @ForAll @IntRange(min = 1, max = 40) int pieces,
       @ForAll @DoubleRange(min = 20, max = 100) double pounds) {
     Shingle shingle = Products.weighing(length, exposure, pieces, pounds);
-    assertThat(shingle.packsPerSquare() * pieces).isCloseTo(shingle.piecesPerSquare(), within(1e-9));
-    assertThat(shingle.coveragePerPack().toSquares() * shingle.packsPerSquare()).isCloseTo(1, within(1e-12));
+    assertThat(shingle.packsPerSquare() * pieces)
+        .isCloseTo(shingle.piecesPerSquare(), within(1e-9));
+    assertThat(shingle.coveragePerPack().toSquares() * shingle.packsPerSquare())
+        .isCloseTo(1, within(1e-12));
     assertThat(shingle.weightPerSquare().pounds().doubleValue())
         .isCloseTo(pounds * shingle.packsPerSquare(), within(1e-6));
     assertThat(shingle.coursesPerSquare() * exposure).isCloseTo(120, within(1e-9));
@@ -71,24 +76,43 @@ class ProductLawsTest {
       """)
   void a_nail_goes_into_the_deck_or_through_a_thinner_one(
       double nail, double above, double deck, boolean holds, String source) {
-    Fastener fastener = new Fastener(Products.label(Product.Kind.NAIL, "box", 7200), Products.inches(nail));
-    assertThat(fastener.holds(Products.inches(above), Products.inches(deck))).as(source).isEqualTo(holds);
+    Fastener fastener =
+        new Fastener(Products.label(Product.Kind.NAIL, "box", 7200), Products.inches(nail));
+    assertThat(fastener.holds(Products.inches(above), Products.inches(deck)))
+        .as(source)
+        .isEqualTo(holds);
   }
 
   @Test
   void headlap_may_be_nothing_but_not_less() {
     Shingle shingle = Products.shingle(36, 5, 27);
-    assertThat(new Shingle(shingle.label(), shingle.length(), Length.ofInches(10), shingle.exposure(),
-        shingle.nails(), shingle.minimumSlope(), shingle.jointOffset()).headlap()).isEqualTo(Length.ZERO);
-    assertThatThrownBy(() -> new Shingle(shingle.label(), shingle.length(), Length.ofInches(639, 64), shingle.exposure(),
-            shingle.nails(), shingle.minimumSlope(), shingle.jointOffset()))
-        .hasMessage("height must be at least two exposures of 5\", so that the headlap is not negative, but is 9 63/64\"");
+    assertThat(new Shingle(
+                shingle.label(),
+                shingle.length(),
+                Length.ofInches(10),
+                shingle.exposure(),
+                shingle.nails(),
+                shingle.minimumSlope(),
+                shingle.jointOffset())
+            .headlap())
+        .isEqualTo(Length.ZERO);
+    assertThatThrownBy(() -> new Shingle(
+            shingle.label(),
+            shingle.length(),
+            Length.ofInches(639, 64),
+            shingle.exposure(),
+            shingle.nails(),
+            shingle.minimumSlope(),
+            shingle.jointOffset()))
+        .hasMessage(
+            "height must be at least two exposures of 5\", so that the headlap is not negative, but is 9 63/64\"");
   }
 
   @Test
   void shorter_exposure_costs_material_and_longer_is_refused() {
     Shingle shingle = Products.shingle(36, 5, 27);
-    assertThat(shingle.laidAt(Length.ofInches(4)).piecesPerSquare()).isGreaterThan(shingle.piecesPerSquare());
+    assertThat(shingle.laidAt(Length.ofInches(4)).piecesPerSquare())
+        .isGreaterThan(shingle.piecesPerSquare());
     assertThatThrownBy(() -> shingle.laidAt(Length.ofInches(321, 64)))
         .hasMessage("exposure laid must be at most the product's 5\", but is 5 1/64\"");
   }

@@ -35,7 +35,14 @@ final class Products {
     Shingle one = shingle(length, exposure, pieces);
     Packing packing = new Packing(new Pack("bundle"), pieces, Weight.ofPounds(pounds));
     Label label = new Label("a", Kind.SHINGLE, "", packing, "test", "");
-    return new Shingle(label, one.length(), one.height(), one.exposure(), one.nails(), one.minimumSlope(), one.jointOffset());
+    return new Shingle(
+        label,
+        one.length(),
+        one.height(),
+        one.exposure(),
+        one.nails(),
+        one.minimumSlope(),
+        one.jointOffset());
   }
 
   static Cap cap(double exposure, long pieces, long cut) {
@@ -47,7 +54,12 @@ final class Products {
   }
 
   static Roll felt(double feet, double width, double sideLap) {
-    return new Roll(label(Kind.UNDERLAYMENT, "roll", 1), inches(width), inches(feet * 12), inches(sideLap), Length.ZERO);
+    return new Roll(
+        label(Kind.UNDERLAYMENT, "roll", 1),
+        inches(width),
+        inches(feet * 12),
+        inches(sideLap),
+        Length.ZERO);
   }
 
   static EdgeMetal metal(double feet, double lap) {
