@@ -43,7 +43,8 @@ record PitchText(Decimals decimals) {
   private static final BigDecimal FOOT = BigDecimal.valueOf(12);
   private static final String NUMBER = "(?:\\d[\\d.,]*|[.,]\\d+)";
   private static final String MARK = "(?: ?(?:\"|in\\.?|inch(?:es)?|mm|cm|m))?";
-  private static final String RISE = "(?<rise>" + NUMBER + ")(?:[ -](?<top>\\d+)/(?<bottom>\\d+))?";
+  private static final String RISE = "(?:(?<rise>" + NUMBER
+      + ")(?:[ -](?<top>\\d+)/(?<bottom>\\d+))?|(?<aloneTop>\\d+)/(?<aloneBottom>\\d+))";
 
   private static final Pattern RATIO = Pattern.compile(
       RISE + MARK + " ?(?<sign>/|:|-|in|on|per|over|to) ?(?<run>" + NUMBER + ")" + MARK);
@@ -71,7 +72,8 @@ record PitchText(Decimals decimals) {
     if (!parts.matches()) {
       return Optional.empty();
     }
-    Decimal rise = decimals.read(parts.group("rise"), false);
+    boolean alone = parts.group("rise") == null;
+    Decimal rise = decimals.read(alone ? "0" : parts.group("rise"), false);
     Decimal run = form == Form.RATIO
         ? decimals.read(parts.group("run"), false)
         : new Decimal(Kind.PLAIN, FOOT);
@@ -89,11 +91,12 @@ record PitchText(Decimals decimals) {
   }
 
   private static Optional<BigDecimal> withFraction(Matcher parts, BigDecimal whole) {
-    if (parts.group("top") == null) {
+    boolean alone = parts.group("rise") == null;
+    if (!alone && parts.group("top") == null) {
       return Optional.of(whole);
     }
-    BigDecimal top = new BigDecimal(parts.group("top"));
-    BigDecimal bottom = new BigDecimal(parts.group("bottom"));
+    BigDecimal top = new BigDecimal(parts.group(alone ? "aloneTop" : "top"));
+    BigDecimal bottom = new BigDecimal(parts.group(alone ? "aloneBottom" : "bottom"));
     boolean proper = top.compareTo(bottom) < 0 && whole.scale() <= 0;
     return proper
         ? Optional.of(whole.add(top.divide(bottom, 12, RoundingMode.HALF_UP)))
