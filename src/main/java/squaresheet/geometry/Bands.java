@@ -100,11 +100,8 @@ final class Bands {
   private List<List<Trapezoid>> slabs(Fraction low, Fraction high) {
     List<Edge> inBand = edgesIn(low, high);
     List<Fraction> heights = heights(inBand, low, high);
-    List<List<Trapezoid>> slabs = new ArrayList<>();
-    for (int index = 0; index + 1 < heights.size(); index++) {
-      slabs.add(Trapezoid.slab(inBand, heights.get(index), heights.get(index + 1)));
-    }
-    return slabs;
+    Sweep sweep = new Sweep(inBand, low);
+    return heights.stream().skip(1).map(sweep::slabUpTo).toList();
   }
 
   private List<Edge> edgesIn(Fraction low, Fraction high) {
@@ -134,15 +131,15 @@ final class Bands {
   }
 
   private static List<Fraction> heights(List<Edge> inBand, Fraction low, Fraction high) {
-    TreeSet<Fraction> heights = new TreeSet<>();
+    TreeSet<Long> corners = new TreeSet<>();
     for (Edge edge : inBand) {
-      heights.add(Fraction.of(edge.lowY()));
-      heights.add(Fraction.of(edge.highY()));
+      corners.add(edge.lowY());
+      corners.add(edge.highY());
     }
-    List<Fraction> within = new ArrayList<>();
-    within.add(low);
-    within.addAll(heights.headSet(high, false).tailSet(low, false));
-    within.add(high);
-    return within;
+    List<Fraction> heights = new ArrayList<>();
+    heights.add(low);
+    corners.subSet(low.floor() + 1, high.ceiling()).forEach(y -> heights.add(Fraction.of(y)));
+    heights.add(high);
+    return heights;
   }
 }

@@ -1,7 +1,9 @@
 package squaresheet.geometry;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Where sides meet that should not. Exact. */
@@ -9,11 +11,62 @@ final class Crossings {
 
   private Crossings() {}
 
-  /** The first side after {@code side} that meets it anywhere but at the corner they share. */
-  static OptionalInt firstMet(List<Point> corners, int side) {
-    return IntStream.range(side + 1, corners.size())
-        .filter(other -> meet(corners, side, other))
-        .findFirst();
+  /**
+   * Two sides.
+   *
+   * @param one the earlier, counted from 0
+   * @param other the later
+   */
+  record Pair(int one, int other) {}
+
+  /** The first two sides, in order, that meet anywhere but at a corner they share. */
+  static Optional<Pair> first(List<Point> corners) {
+    int[] byLeft = IntStream.range(0, corners.size())
+        .boxed()
+        .sorted(Comparator.comparingLong(side -> left(corners, side)))
+        .mapToInt(Integer::intValue)
+        .toArray();
+    List<Pair> met = new ArrayList<>();
+    for (int at = 0; at < byLeft.length; at++) {
+      addThoseMet(corners, byLeft, at, met);
+    }
+    return met.stream().min(Comparator.comparingInt(Pair::one).thenComparingInt(Pair::other));
+  }
+
+  /** Adds the sides that begin, from the left, before this one ends, and meet it. */
+  private static void addThoseMet(List<Point> corners, int[] byLeft, int at, List<Pair> met) {
+    int side = byLeft[at];
+    long right = Math.max(x(corners, side), x(corners, side + 1));
+    for (int after = at + 1; after < byLeft.length; after++) {
+      int other = byLeft[after];
+      if (left(corners, other) > right) {
+        return;
+      }
+      if (isBeside(corners, side, other)
+          && meet(corners, Math.min(side, other), Math.max(side, other))) {
+        met.add(new Pair(Math.min(side, other), Math.max(side, other)));
+      }
+    }
+  }
+
+  /** Whether the two have some height in common, without which they cannot meet. */
+  private static boolean isBeside(List<Point> corners, int side, int other) {
+    return Math.max(y(corners, side), y(corners, side + 1))
+            >= Math.min(y(corners, other), y(corners, other + 1))
+        && Math.max(y(corners, other), y(corners, other + 1))
+            >= Math.min(y(corners, side), y(corners, side + 1));
+  }
+
+  private static long left(List<Point> corners, int side) {
+    return Math.min(x(corners, side), x(corners, side + 1));
+  }
+
+  private static long x(List<Point> corners, int corner) {
+    return corners.get(corner % corners.size()).x().units();
+  }
+
+  private static long y(List<Point> corners, int corner) {
+    return corners.get(corner % corners.size()).y().units();
   }
 
   private static boolean meet(List<Point> corners, int side, int other) {

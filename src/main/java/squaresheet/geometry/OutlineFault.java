@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import squaresheet.units.Length;
 
 /** Why corners make no simple polygon. All arithmetic is exact: coordinates stay within 1 km, so products fit in a long. */
@@ -53,14 +52,9 @@ final class OutlineFault {
   }
 
   private static Optional<String> crossing(List<Point> corners) {
-    for (int side = 0; side < corners.size(); side++) {
-      OptionalInt other = Crossings.firstMet(corners, side);
-      if (other.isPresent()) {
-        return Optional.of("sides must meet only at their corners, but sides " + (side + 1)
-            + " and " + (other.getAsInt() + 1) + " cross or touch");
-      }
-    }
-    return Optional.empty();
+    return Crossings.first(corners)
+        .map(pair -> "sides must meet only at their corners, but sides " + (pair.one() + 1)
+            + " and " + (pair.other() + 1) + " cross or touch");
   }
 
   private static Optional<String> noArea(List<Point> corners) {

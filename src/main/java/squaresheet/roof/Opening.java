@@ -8,6 +8,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.geometry.Outline;
 import squaresheet.units.Area;
+import squaresheet.units.Length;
 
 /**
  * Something cut out of a plane, in the plane's slope coordinates.
@@ -60,6 +61,16 @@ public record Opening(String id, Kind kind, Outline outline, boolean isPlaced) {
     public String toString() {
       return word();
     }
+  }
+
+  /** How far it reaches along the eave. */
+  public Length width() {
+    return outline.right().minus(outline.left());
+  }
+
+  /** How far it reaches up the slope. */
+  public Length height() {
+    return outline.top().minus(outline.bottom());
   }
 
   /** Its area on the slope. */

@@ -134,8 +134,8 @@ final class Pairing {
     while (again) {
       again = false;
       for (Side side : List.copyOf(waiting.keySet())) {
-        List<Side> matches = matches(side);
-        if (matches.size() == 1 && matches(matches.get(0)).size() == 1) {
+        List<Side> matches = firstTwoMatches(side);
+        if (matches.size() == 1 && firstTwoMatches(matches.get(0)).size() == 1) {
           pair(side, matches.get(0), SharedEdge.Paired.ONLY_MATCH);
           again = true;
         }
@@ -143,43 +143,29 @@ final class Pairing {
     }
   }
 
-  /** The waiting sides of other planes that by kind and length could be the same edge. */
-  private List<Side> matches(Side side) {
-    return isFree(side)
-        ? waiting.keySet().stream()
-            .filter(this::isFree)
-            .filter(match -> !match.plane().equals(side.plane()) && match.kind() == side.kind())
-            .filter(match -> new SharedEdge(side, match, SharedEdge.Paired.ALIKE).agrees(tolerance))
-            .toList()
-        : List.of();
+  /** Up to two of the waiting sides of other planes that by kind and length could be the same edge. */
+  private List<Side> firstTwoMatches(Side side) {
+    if (!waiting.containsKey(side) || !isFree(side)) {
+      return List.of();
+    }
+    return waiting.keySet().stream()
+        .filter(match -> match.kind() == side.kind() && isFree(match))
+        .filter(match -> !match.plane().equals(side.plane()))
+        .filter(match -> new SharedEdge(side, match, SharedEdge.Paired.ALIKE).agrees(tolerance))
+        .limit(2)
+        .toList();
   }
 
   private boolean isFree(Side side) {
     return waiting.get(side) instanceof PlaneNotes.Meets.Unsaid;
   }
 
-  /** Pairs sides of one length, planes with most of them first, so that as few as can be stay alone. */
   private void pairAlike() {
-    Optional<Side> next = mostCrowded(List.copyOf(waiting.keySet()));
-    while (next.isPresent()) {
-      Side side = next.get();
-      Side match = mostCrowded(matches(side)).orElseThrow();
-      pair(side, match, SharedEdge.Paired.ALIKE);
-      next = mostCrowded(List.copyOf(waiting.keySet()));
+    List<Side> free = waiting.keySet().stream().filter(this::isFree).toList();
+    for (List<Side> crowd : Crowds.of(free, tolerance)) {
+      Crowds.couples(crowd)
+          .forEach(couple -> pair(couple.one(), couple.other(), SharedEdge.Paired.ALIKE));
     }
-  }
-
-  private Optional<Side> mostCrowded(List<Side> sides) {
-    return sides.stream()
-        .filter(side -> !matches(side).isEmpty())
-        .max(Comparator.comparingLong(this::alikeOnItsPlane));
-  }
-
-  private long alikeOnItsPlane(Side side) {
-    return waiting.keySet().stream()
-        .filter(other -> other.plane().equals(side.plane()) && other.kind() == side.kind())
-        .filter(other -> new SharedEdge(side, other, SharedEdge.Paired.ALIKE).agrees(tolerance))
-        .count();
   }
 
   /** Two sides of a kind that are left over, on two planes, are one edge whose lengths disagree. */

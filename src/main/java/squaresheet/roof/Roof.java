@@ -42,7 +42,9 @@ public record Roof(List<Plane> planes, List<SharedEdge> sharedEdges, Length tape
 
   /** The edge that this side shares, if it does. */
   public Optional<SharedEdge> sharedBy(Side side) {
-    return sharedEdges.stream().filter(edge -> edge.has(side)).findFirst();
+    return side.kind().isShared()
+        ? sharedEdges.stream().filter(edge -> edge.has(side)).findFirst()
+        : Optional.empty();
   }
 
   /** The length of all edges of this kind, shared ones once. */
