@@ -1,0 +1,50 @@
+package squaresheet.job;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import squaresheet.formula.Value;
+import squaresheet.product.Selection;
+import squaresheet.roof.RoofNotes;
+
+/**
+ * Everything one job is worked out from.
+ *
+ * @param card the job
+ * @param roof the roof as written down
+ * @param company what the company brings
+ * @param selection the products chosen
+ * @param settings what the estimator typed, by the name of the setting; the others are as usual
+ */
+public record JobInput(
+    JobCard card,
+    RoofNotes roof,
+    Company company,
+    Selection selection,
+    Map<String, Value> settings) {
+
+  public JobInput {
+    settings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+  }
+
+  /** A job on this roof with the first product of the catalogue for each part and every setting as usual. */
+  public JobInput(JobCard card, RoofNotes roof, Company company) {
+    this(card, roof, company, Selection.firstOfEach(company.catalogue()), Map.of());
+  }
+
+  /** The same job with a number typed for a setting, in the setting's unit. */
+  public JobInput with(String setting, double number) {
+    return with(setting, Value.of(number));
+  }
+
+  /** The same job with a word typed for a setting. */
+  public JobInput with(String setting, String word) {
+    return with(setting, new Value.Text(word));
+  }
+
+  /** The same job with a value typed for a setting. */
+  public JobInput with(String setting, Value value) {
+    Map<String, Value> more = new LinkedHashMap<>(settings);
+    more.put(setting, value);
+    return new JobInput(card, roof, company, selection, more);
+  }
+}

@@ -1,0 +1,134 @@
+package squaresheet.job;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import squaresheet.courses.EaveWander;
+import squaresheet.courses.LayoutSettings;
+import squaresheet.courses.LayoutSettings.Counting;
+import squaresheet.courses.LayoutSettings.Hand;
+import squaresheet.courses.LayoutSettings.Joints;
+import squaresheet.courses.LayoutSettings.Overhang;
+import squaresheet.courses.LayoutSettings.Reuse;
+import squaresheet.courses.LayoutSettings.Spacing;
+import squaresheet.courses.LayoutSettings.Starting;
+import squaresheet.formula.Value;
+import squaresheet.takeoff.Rule;
+import squaresheet.tape.TapeUnit;
+import squaresheet.units.Graduation;
+import squaresheet.units.Length;
+
+/** Turns the settings of a job that speak of the layout into the foreman's settings; what is out of range is as usual. */
+final class LayoutChoices {
+
+  private static final LayoutSettings USUAL = LayoutSettings.standard();
+
+  private final JobInput input;
+
+  LayoutChoices(JobInput input) {
+    this.input = input;
+  }
+
+  LayoutSettings settings() {
+    return new LayoutSettings(overhang(), spacing(), joints(), starting(), counting());
+  }
+
+  private Overhang overhang() {
+    Overhang usual = USUAL.overhang();
+    return new Overhang(
+        length("shingle_overhang", usual.eave()),
+        length("rake_overhang", usual.rake()),
+        length("valley_lap", usual.valley()),
+        new EaveWander.Limits(
+            length("least_overhang", usual.limits().least()),
+            length("most_overhang", usual.limits().most())));
+  }
+
+  private Spacing spacing() {
+    Spacing usual = USUAL.spacing();
+    Graduation tape = input.card().unit() == TapeUnit.FEET || input.card().unit() == TapeUnit.INCHES
+        ? Graduation.SIXTEENTH
+        : Graduation.MILLIMETRE;
+    int every = (int) Math.round(number("courses_per_line").filter(n -> n >= 1).orElse(5.0));
+    return new Spacing(
+        every,
+        Optional.empty(),
+        Optional.empty(),
+        step(tape),
+        tape,
+        length("taper_shows", usual.taperShows()));
+  }
+
+  /** The coarsest mark that is no wider than the step typed; the tape's own mark where none was. */
+  private Graduation step(Graduation tape) {
+    Length typed = length("tape_step", tape.mark());
+    return Arrays.stream(Graduation.values())
+        .filter(mark -> mark.isImperial() == tape.isImperial())
+        .filter(mark -> mark.mark().compareTo(typed) <= 0)
+        .max(Comparator.comparing(Graduation::mark))
+        .orElse(tape);
+  }
+
+  private Joints joints() {
+    Hand hand = is("lay_from", "right") ? Hand.RIGHT : Hand.LEFT;
+    return new Joints(List.of(), length("sliver_width", USUAL.joints().sliver()), hand);
+  }
+
+  private Starting starting() {
+    Starting usual = USUAL.starting();
+    Length cut = length("starter_first_cut", usual.firstCut());
+    return new Starting(
+        cut.isPositive() ? cut : usual.firstCut(),
+        !is("starter_rakes", "no"),
+        length("starter_joint_distance", usual.minimum()),
+        length("nail_clear", usual.nailClear()));
+  }
+
+  private Counting counting() {
+    Reuse reuse =
+        is("cut_reuse", "none") ? Reuse.NONE : is("cut_reuse", "roof") ? Reuse.ROOF : Reuse.PLANE;
+    return new Counting(reuse, length("cap_cover", Length.ZERO));
+  }
+
+  /** A length setting, which the rulebook keeps in inches; negative ones are as usual. */
+  private Length length(String setting, Length usual) {
+    return number(setting)
+        .filter(inches -> inches >= 0)
+        .map(Length::nearestInches)
+        .orElse(usual);
+  }
+
+  private Optional<Double> number(String setting) {
+    return typed(setting)
+        .flatMap(value ->
+            value instanceof Value.Number number ? Optional.of(number.value()) : Optional.empty())
+        .or(() -> usual(setting).flatMap(LayoutChoices::decimal));
+  }
+
+  private boolean is(String setting, String word) {
+    Optional<String> text = typed(setting)
+        .flatMap(value ->
+            value instanceof Value.Text said ? Optional.of(said.value()) : Optional.empty())
+        .or(() -> usual(setting));
+    return text.filter(said -> said.strip().toLowerCase(Locale.ROOT).equals(word))
+        .isPresent();
+  }
+
+  private Optional<Value> typed(String setting) {
+    return Optional.ofNullable(input.settings().get(setting));
+  }
+
+  private Optional<String> usual(String setting) {
+    return input.company().rulebook().rule(setting).map(Rule::formula);
+  }
+
+  private static Optional<Double> decimal(String text) {
+    try {
+      return Optional.of(Double.valueOf(text));
+    } catch (NumberFormatException words) {
+      return Optional.empty();
+    }
+  }
+}
