@@ -1,0 +1,120 @@
+package squaresheet.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import squaresheet.estimate.PriceList;
+import squaresheet.estimate.Rates;
+import squaresheet.estimate.Terms;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.product.Catalogue;
+import squaresheet.product.Role;
+import squaresheet.roof.RoofForms;
+import squaresheet.roof.RoofNotes;
+import squaresheet.takeoff.Order;
+import squaresheet.takeoff.Rulebook;
+import squaresheet.units.Length;
+import squaresheet.units.Money;
+import squaresheet.units.Pitch;
+
+/** The path from measures to price, on a gable of 40 ft by 28 ft at 6:12 with the demo company's products and prices. */
+class JobResultTest {
+
+  private static final JobInput GABLE = new JobInput(
+      JobCard.of("Gable"),
+      RoofForms.gable(Length.of(40, 0), Length.of(28, 0), Pitch.of(6)),
+      demo());
+
+  static Company demo() {
+    return new Company(
+        Catalogue.read(Path.of("demo-data/products.csv")).value().orElseThrow(),
+        Rulebook.standard(),
+        PriceList.read(text("prices.csv"), "prices.csv", "USD").value().orElseThrow(),
+        Rates.read(text("rates.csv"), "rates.csv", "USD").value().orElseThrow(),
+        Terms.read(text("terms.csv"), "terms.csv").value().orElseThrow());
+  }
+
+  private static String text(String file) {
+    try {
+      return Files.readString(Path.of("demo-data", file));
+    } catch (IOException missing) {
+      throw new AssertionError(missing);
+    }
+  }
+
+  private static JobResult worked(JobInput input) {
+    return JobResult.of(input).value().orElseThrow();
+  }
+
+  private static long shingleBundles(JobResult job) {
+    return job.takeoff().orders().stream()
+        .filter(order -> order.rule().role().equals(java.util.Optional.of(Role.SHINGLE)))
+        .mapToLong(order -> order.packs().number())
+        .sum();
+  }
+
+  @Test
+  void a_plain_gable_is_ordered_as_by_hand() {
+    JobResult job = worked(GABLE);
+    // 40 × 28 × √1.25 = 1252.198 sq ft; a bundle covers 22 × 39.375 × 5.625 / 144 = 33.838 sq ft
+    // (worked by hand)
+    assertThat(job.roof().slopedArea().squareFeet()).isCloseTo(1252.198, within(0.02));
+    // 1252.198 × 1.10 / 33.838 = 40.7
+    assertThat(shingleBundles(job)).isEqualTo(41);
+  }
+
+  @Test
+  void no_part_of_it_is_an_error() {
+    assertThat(JobResult.of(GABLE).findings().stream().filter(Finding::isError)).isEmpty();
+  }
+
+  @Test
+  void the_waste_of_the_layout_reaches_the_order_when_it_is_chosen() {
+    JobResult job = worked(GABLE.with("waste_choice", "simulated"));
+    double waste = job.layout().orElseThrow().simulatedWaste().toDouble();
+    assertThat(job.takeoff().number("waste_rate")).contains(waste);
+    assertThat(shingleBundles(job)).isEqualTo((long) Math.ceil(1252.198 * (1 + waste) / 33.838));
+  }
+
+  @Test
+  void a_setting_of_the_layout_moves_its_lines() {
+    JobResult job = worked(GABLE.with("courses_per_line", 2).with("tape_step", 0.25));
+    // 2 × 5 5/8 = 11 1/4 in, a whole number of quarters
+    assertThat(job.layout().orElseThrow().interval().laid()).isEqualTo(Length.ofInches(45, 4));
+  }
+
+  @Test
+  void the_estimate_foots_and_cross_foots() {
+    JobResult job = worked(GABLE);
+    Money total = job.estimate().total();
+    assertThat(job.estimate().byCategory().values().stream().reduce(Money.zero("USD"), Money::plus))
+        .isEqualTo(total);
+    assertThat(job.estimate().byCostCode().values().stream().reduce(Money.zero("USD"), Money::plus))
+        .isEqualTo(total);
+    assertThat(total.amount()).isGreaterThan(BigDecimal.valueOf(5000));
+  }
+
+  @Test
+  void a_roof_without_a_plane_is_nothing_and_says_why() {
+    Read<JobResult> read =
+        JobResult.of(new JobInput(JobCard.of("Empty"), new RoofNotes(List.of()), demo()));
+    assertThat(read.value()).isEmpty();
+    assertThat(read.findings()).isNotEmpty();
+  }
+
+  @Test
+  void every_order_has_a_price_in_the_demo() {
+    JobResult job = worked(GABLE);
+    for (Order order : job.takeoff().orders()) {
+      assertThat(job.estimate().lines()).as(order.product().id()).anyMatch(line -> line.item()
+          .contains(order.product().label().description()));
+    }
+  }
+}
