@@ -1,0 +1,137 @@
+package squaresheet.verify;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.formula.Formula;
+import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.Workbook;
+
+/** A workbook to be verified, with what follows from it: formulas read, values worked out anew, who reads whom. */
+final class Book {
+
+  private final String file;
+  private final Workbook workbook;
+  private final Map<Address, Formula> formulas = new LinkedHashMap<>();
+  private final Map<Address, Finding> unreadable = new LinkedHashMap<>();
+  private final References references;
+  private final Links links;
+  private final Reckoning reckoning;
+  private final List<Tab> tabs;
+  private final Set<Address> moving;
+
+  private Book(String file, Workbook workbook) {
+    this.file = file;
+    this.workbook = workbook;
+    workbook.sheets().forEach(this::readFormulas);
+    references = new References(workbook);
+    Map<Address, List<Cells>> reads = new LinkedHashMap<>();
+    formulas.forEach((cell, formula) -> reads.put(cell, references.read(formula.tree(), cell)));
+    links = new Links(reads);
+    reckoning = Reckoning.of(this);
+    moving = moving(formulas, links);
+    tabs = workbook.sheets().stream().map(sheet -> new Tab(this, sheet)).toList();
+  }
+
+  /** Reads all formulas of the workbook and works out their values. */
+  static Book of(String file, Workbook workbook) {
+    return new Book(file, workbook);
+  }
+
+  private static Set<Address> moving(Map<Address, Formula> formulas, Links links) {
+    Set<Address> all = new LinkedHashSet<>();
+    formulas.forEach((cell, formula) -> {
+      if (Nodes.calls(formula.tree(), "TODAY", "NOW", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "CELL", "INFO")
+          .findAny()
+          .isPresent()) {
+        all.add(cell);
+      }
+    });
+    all.addAll(links.dependents(all));
+    return all;
+  }
+
+  private void readFormulas(Sheet sheet) {
+    sheet.cells().filter(placed -> placed.cell().isFormula()).forEach(placed -> {
+      Address address = new Address(sheet.name(), placed.ref());
+      Read<Formula> read = Formula.parse(placed.cell().formula(), where(address));
+      read.value().ifPresent(formula -> formulas.put(address, formula));
+      read.findings().forEach(finding -> unreadable.put(address, finding));
+    });
+  }
+
+  String file() {
+    return file;
+  }
+
+  Workbook workbook() {
+    return workbook;
+  }
+
+  /** The formulas that could be read, by their cells, sheet by sheet, row by row. */
+  Map<Address, Formula> formulas() {
+    return formulas;
+  }
+
+  /** What there is to say about formulas that could not be read. */
+  Map<Address, Finding> unreadable() {
+    return unreadable;
+  }
+
+  Optional<Formula> formula(Address cell) {
+    return Optional.ofNullable(formulas.get(cell));
+  }
+
+  References references() {
+    return references;
+  }
+
+  Links links() {
+    return links;
+  }
+
+  Reckoning reckoning() {
+    return reckoning;
+  }
+
+  /** The formulas whose values change by themselves, with the day or with every calculation. */
+  Set<Address> moving() {
+    return moving;
+  }
+
+  List<Tab> tabs() {
+    return tabs;
+  }
+
+  Tab tab(String sheet) {
+    return tabs.stream().filter(tab -> tab.name().equals(sheet)).findFirst().orElseThrow();
+  }
+
+  Cell cell(Address address) {
+    return workbook.cell(address);
+  }
+
+  /** The value worked out anew, or the typed one. */
+  Value value(Address address) {
+    return reckoning.value(address);
+  }
+
+  /** The value worked out anew, where it is a number. */
+  OptionalDouble number(Address address) {
+    return Shown.number(value(address));
+  }
+
+  Where where(Address address) {
+    return new Where.InCell(file, address);
+  }
+}

@@ -1,0 +1,41 @@
+package squaresheet.verify;
+
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Block;
+import squaresheet.sheet.Ref;
+
+/**
+ * A block of cells of one sheet.
+ *
+ * @param sheet the sheet's name, spelled as on its tab
+ * @param block the cells
+ */
+record Cells(String sheet, Block block) {
+
+  boolean contains(Address address) {
+    return sheet.equals(address.sheet()) && block.contains(address.ref());
+  }
+
+  boolean isOne() {
+    return block.first().equals(block.last());
+  }
+
+  Address first() {
+    return new Address(sheet, block.first());
+  }
+
+  /** All cells, row by row. */
+  Stream<Address> each() {
+    return IntStream.rangeClosed(block.first().row(), block.last().row())
+        .boxed()
+        .flatMap(row -> IntStream.rangeClosed(block.first().column(), block.last().column())
+            .mapToObj(column -> new Address(sheet, new Ref(row, column))));
+  }
+
+  @Override
+  public String toString() {
+    return Address.quoted(sheet) + "!" + block;
+  }
+}

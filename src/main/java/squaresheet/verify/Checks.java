@@ -1,0 +1,53 @@
+package squaresheet.verify;
+
+import java.util.List;
+
+/** The checks of a pass, those that name a slip most exactly first. */
+final class Checks {
+
+  private Checks() {}
+
+  /** What can be asked of any workbook. */
+  static List<Ask<?>> ofAnyWorkbook() {
+    return List.of(
+        new Ask<>(FormulaCell.class, new BrokenReference()),
+        new Ask<>(FormulaCell.class, new ErrorHiddenByGuard()),
+        new Ask<>(Book.class, new CircularFormula()),
+        new Ask<>(PitchCell.class, new PitchBecameDate()),
+        new Ask<>(PitchCell.class, new PitchBecameTime()),
+        new Ask<>(PitchCell.class, new PitchTooSteep()),
+        new Ask<>(PitchCell.class, new PitchLikeDegrees()),
+        new Ask<>(PitchCell.class, new PitchLikeRatio()),
+        new Ask<>(TypedCell.class, new FormulaStoredAsText()),
+        new Ask<>(TypedCell.class, new WasteTypedAsPercent()),
+        new Ask<>(Table.class, new RowWithoutFormulas()),
+        new Ask<>(Fill.class, new TypedOverFormula()),
+        new Ask<>(Fill.class, new FormulaClearedInRow()),
+        new Ask<>(Fill.class, new OddConstantInRun()),
+        new Ask<>(Fill.class, new ReferenceOffByOne()),
+        new Ask<>(Fill.class, new ReferenceDrifts()),
+        new Ask<>(Fill.class, new ReferenceHeldToRow()),
+        new Ask<>(FormulaCell.class, new PacksRoundedDown()),
+        new Ask<>(FormulaCell.class, new PacksRoundedToNearest()),
+        new Ask<>(Fill.class, new OddFormulaInRun()),
+        new Ask<>(SumCell.class, new TermAddedAfterSum()),
+        new Ask<>(SumCell.class, new TotalIncludesSubtotal()),
+        new Ask<>(SumCell.class, new TotalStopsShort()),
+        new Ask<>(Table.class, new GhostRow()),
+        new Ask<>(FormulaCell.class, new SumifRangesDiffer()),
+        new Ask<>(FormulaCell.class, new KeyMissesBySpelling()),
+        new Ask<>(TypedCell.class, new KeyWithStraySpace()),
+        new Ask<>(TypedCell.class, new FeetInchesText()),
+        new Ask<>(TypedCell.class, new DecimalCommaText()),
+        new Ask<>(TypedCell.class, new NumberStoredAsText()),
+        new Ask<>(TypedCell.class, new NoteInNumberCell()),
+        new Ask<>(Tab.class, new ValueUnderMerge()),
+        new Ask<>(FormulaCell.class, new GuardedValueFails()),
+        new Ask<>(FormulaCell.class, new ErrorValue()),
+        new Ask<>(FormulaCell.class, new StaleValue()),
+        new Ask<>(Book.class, new PrecisionAsDisplayed()),
+        new Ask<>(Book.class, new StoredValuesMissing()),
+        new Ask<>(Book.class, new ManualCalculation()),
+        new Ask<>(Fill.class, new TypedOverFormulaLatent()));
+  }
+}

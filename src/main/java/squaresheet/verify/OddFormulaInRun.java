@@ -1,0 +1,35 @@
+package squaresheet.verify;
+
+import java.util.stream.Stream;
+import squaresheet.finding.Check;
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Severity;
+
+/** Does one row of a run have another formula than the rest, with another value? */
+final class OddFormulaInRun implements Check<Fill> {
+
+  private static final CheckInfo INFO = new CheckInfo(
+      "odd-formula-in-run", Severity.WARNING, "One formula differs from the others of its column");
+
+  @Override
+  public CheckInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public Stream<Finding> examine(Fill fill) {
+    return OddInRun.in(fill)
+        .filter(odd -> !odd.isNamedElsewhere())
+        .filter(odd -> !Shown.same(
+            fill.expected(odd.along()), fill.book().value(fill.at(odd.along()))))
+        .map(OddFormulaInRun::says);
+  }
+
+  private static Finding says(OddInRun odd) {
+    Fill fill = odd.fill();
+    String says = "is =" + odd.formula() + ", but " + fill.others() + " have =" + fill.wanted(odd.along())
+        + " here, which makes " + Shown.of(fill.expected(odd.along()));
+    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says);
+  }
+}

@@ -1,0 +1,24 @@
+package squaresheet.verify;
+
+import java.util.stream.Stream;
+import squaresheet.finding.Check;
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Severity;
+
+/** Is rise over run typed where the other rows have the rise per 12? */
+final class PitchLikeRatio implements Check<PitchCell> {
+
+  private static final CheckInfo INFO =
+      new CheckInfo("pitch-like-ratio", Severity.WARNING, "A rise per 12 looks like rise over run");
+
+  @Override
+  public CheckInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public Stream<Finding> examine(PitchCell cell) {
+    return cell.findings(INFO);
+  }
+}

@@ -1,0 +1,56 @@
+package squaresheet.verify;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Everything in a workbook that a check can be asked about, by type. */
+final class Subjects {
+
+  private final Map<Class<?>, List<?>> byType = new LinkedHashMap<>();
+
+  private Subjects() {}
+
+  static Subjects of(Book book) {
+    Subjects all = new Subjects();
+    all.put(Book.class, Stream.of(book));
+    all.put(Tab.class, book.tabs().stream());
+    all.put(Table.class, book.tabs().stream().flatMap(tab -> tab.tables().stream()));
+    all.put(Fill.class, all.of(Table.class).stream().flatMap(table -> table.fills().stream()));
+    all.put(
+        FormulaCell.class,
+        book.formulas().entrySet().stream()
+            .map(entry -> new FormulaCell(book, entry.getKey(), entry.getValue())));
+    all.put(
+        SumCell.class,
+        all.of(FormulaCell.class).stream()
+            .flatMap(cell -> cell.calls("SUM", "SUBTOTAL")
+                .flatMap(call -> SumCell.of(cell, call).stream())));
+    all.put(TypedCell.class, book.tabs().stream().flatMap(Subjects::typed));
+    all.put(
+        PitchCell.class,
+        all.of(TypedCell.class).stream().flatMap(cell -> PitchCell.of(cell).stream()));
+    all.put(
+        DefinedName.class,
+        book.workbook().names().stream().map(name -> new DefinedName(book, name)));
+    return all;
+  }
+
+  private static Stream<TypedCell> typed(Tab tab) {
+    return tab.sheet()
+        .cells()
+        .filter(placed -> !placed.cell().isFormula() && !placed.cell().isBlank())
+        .filter(placed -> tab.sheet().arrayAt(placed.ref()).isEmpty())
+        .map(placed -> new TypedCell(tab, placed.ref(), placed.cell()));
+  }
+
+  <S> void put(Class<S> type, Stream<S> subjects) {
+    byType.put(type, subjects.toList());
+  }
+
+  @SuppressWarnings("unchecked") // put() pairs a type with subjects of that type only
+  <S> List<S> of(Class<S> type) {
+    return (List<S>) byType.getOrDefault(type, List.of());
+  }
+}

@@ -1,0 +1,156 @@
+package squaresheet.verify;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Content;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Sheet;
+
+/** One sheet of a book, with the tables that its runs of filled formulas show. */
+final class Tab {
+
+  private final Book book;
+  private final Sheet sheet;
+  private List<Table> tables = List.of();
+  private boolean found;
+
+  Tab(Book book, Sheet sheet) {
+    this.book = book;
+    this.sheet = sheet;
+  }
+
+  Book book() {
+    return book;
+  }
+
+  Sheet sheet() {
+    return sheet;
+  }
+
+  String name() {
+    return sheet.name();
+  }
+
+  Address at(Ref ref) {
+    return new Address(sheet.name(), ref);
+  }
+
+  Cell cell(Ref ref) {
+    return sheet.cell(ref);
+  }
+
+  boolean isHidden() {
+    return sheet.visibility() != Sheet.Visibility.VISIBLE;
+  }
+
+  /** The text of a cell, without spaces at its ends; empty where it holds none. */
+  String text(Ref ref) {
+    return sheet.cell(ref).stored() instanceof Content.Text text ? text.value().strip() : "";
+  }
+
+  /** A number that was typed, not worked out. */
+  boolean isTypedNumber(Ref ref) {
+    Cell cell = sheet.cell(ref);
+    return !cell.isFormula()
+        && cell.stored() instanceof Content.Numeric
+        && sheet.arrayAt(ref).isEmpty();
+  }
+
+  /** The tables of the sheet, those filled down before those filled across. */
+  synchronized List<Table> tables() {
+    if (!found) {
+      found = true;
+      List<Table> all = new ArrayList<>(new TableSearch(this, Axis.DOWN).tables());
+      List<Table> down = List.copyOf(all);
+      new TableSearch(this, Axis.ACROSS)
+          .tables().stream()
+              .filter(table -> down.stream().noneMatch(table::overlaps))
+              .forEach(all::add);
+      tables = List.copyOf(all);
+    }
+    return tables;
+  }
+
+  Optional<Table> tableAt(Ref ref) {
+    return tables().stream().filter(table -> table.contains(ref)).findFirst();
+  }
+
+  /** The nearest texts above a cell, up to three, nearest last: its headings. */
+  String headings(Ref ref) {
+    return heading(ref, Axis.DOWN);
+  }
+
+  /** The heading of a property: the first texts before the items, going back from the place. */
+  String heading(Ref ref, Axis axis) {
+    StringBuilder words = new StringBuilder();
+    int across = axis.across(ref);
+    int texts = 0;
+    for (int at = axis.along(ref) - 1; at >= 0 && texts < 3; at--) {
+      String text = headingText(axis.ref(at, across));
+      if (!text.isEmpty()) {
+        words.insert(0, text + " ");
+        texts++;
+      } else if (texts > 0) {
+        break;
+      }
+    }
+    return words.toString().strip();
+  }
+
+  private String headingText(Ref ref) {
+    return text(sheet.mergedAt(ref).map(block -> block.first()).orElse(ref));
+  }
+
+  /** The nearest text to the left in the same row: what the cell is called; empty where there is none. */
+  String label(Ref ref) {
+    for (int column = ref.column() - 1; column >= 0; column--) {
+      String text = text(new Ref(ref.row(), column));
+      if (!text.isEmpty()) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  /** All texts of a row, in one line. */
+  String rowText(int row) {
+    StringBuilder words = new StringBuilder();
+    sheet.row(row).forEach(placed -> {
+      if (placed.cell().stored() instanceof Content.Text text) {
+        words.append(text.value()).append(' ');
+      }
+    });
+    return words.toString().strip();
+  }
+
+  /** What is written beside, above and pinned to a cell, for people to read. */
+  String wordsAbout(Ref ref) {
+    String note = Optional.ofNullable(sheet.comments().get(ref))
+        .map(Sheet.Comment::text)
+        .orElse("");
+    return heading(ref, Axis.DOWN) + " | " + rowText(ref.row()) + " | " + note;
+  }
+
+  /** The formula cells along an axis: across place, then along place, to the formula's relative form. */
+  Map<Integer, Map<Integer, String>> forms(Axis axis) {
+    Map<Integer, Map<Integer, String>> all = new TreeMap<>();
+    sheet.cells().filter(placed -> placed.cell().isFormula()).forEach(placed -> book.formula(
+            at(placed.ref()))
+        .ifPresent(formula -> all.computeIfAbsent(
+                axis.across(placed.ref()), key -> new TreeMap<>())
+            .put(axis.along(placed.ref()), formula.relative(placed.ref()).toString())));
+    return all;
+  }
+
+  /** Whether nothing at all stands on this line of the sheet. */
+  boolean isEmptyLine(int along, Axis axis, int first, int last) {
+    return IntStream.rangeClosed(first, last)
+        .allMatch(across -> sheet.cell(axis.ref(along, across)).isBlank());
+  }
+}

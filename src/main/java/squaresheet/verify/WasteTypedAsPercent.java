@@ -1,0 +1,64 @@
+package squaresheet.verify;
+
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import squaresheet.finding.Check;
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Severity;
+import squaresheet.formula.Node;
+import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
+
+/** Is a waste rate typed as 10 where 0.10 is meant? */
+final class WasteTypedAsPercent implements Check<TypedCell> {
+
+  private static final CheckInfo INFO =
+      new CheckInfo("waste-typed-as-percent", Severity.ERROR, "A waste rate is typed as a percentage of 1");
+
+  private static final Pattern WASTE = Pattern.compile(
+      "(?<!\\p{L})(waste|cut ?waste|cutting|allowance)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+  /** No roof is cut up so badly that half of the shingles are waste. */
+  private static final double MOST = 0.5;
+
+  @Override
+  public CheckInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public Stream<Finding> examine(TypedCell cell) {
+    boolean much = cell.cell().stored() instanceof Content.Numeric number
+        && number.value() > MOST
+        && number.value() <= 100;
+    boolean used = much && WASTE.matcher(cell.called()).find() && isAddedToOne(cell);
+    return used ? Stream.of(says(cell)) : Stream.empty();
+  }
+
+  /** Whether a formula takes one plus, or one less, the rate as it stands. */
+  private static boolean isAddedToOne(TypedCell cell) {
+    return cell.book().links().readers(cell.at()).stream().anyMatch(reader -> {
+      FormulaCell formula = new FormulaCell(cell.book(), reader, cell.book().formula(reader).orElseThrow());
+      return Nodes.all(formula.tree(), Node.Binary.class).anyMatch(sum -> isOneAnd(formula, sum, cell.at()));
+    });
+  }
+
+  private static boolean isOneAnd(FormulaCell formula, Node.Binary sum, Address rate) {
+    boolean added = sum.operator() == Node.Operator.PLUS || sum.operator() == Node.Operator.MINUS;
+    boolean one = Stream.of(sum.left(), sum.right())
+        .anyMatch(side -> side instanceof Node.Number number && number.value() == 1);
+    return added
+        && one
+        && Stream.of(sum.left(), sum.right())
+            .anyMatch(side -> formula.cells(side).filter(it -> it.isOne() && it.first().equals(rate)).isPresent());
+  }
+
+  private static Finding says(TypedCell cell) {
+    double typed = ((Content.Numeric) cell.cell().stored()).value();
+    String says = "is a waste rate of " + Shown.number(typed) + ", and formulas take 1 and this rate, which makes "
+        + Shown.number(1 + typed) + " times the need; " + Shown.number(typed) + " percent is "
+        + Shown.number(typed / 100);
+    return Says.about(INFO, cell.book(), cell.at(), new Value.Number(typed / 100), says);
+  }
+}
