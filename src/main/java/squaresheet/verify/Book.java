@@ -51,7 +51,16 @@ final class Book {
   private static Set<Address> moving(Map<Address, Formula> formulas, Links links) {
     Set<Address> all = new LinkedHashSet<>();
     formulas.forEach((cell, formula) -> {
-      if (Nodes.calls(formula.tree(), "TODAY", "NOW", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "CELL", "INFO")
+      if (Nodes.calls(
+              formula.tree(),
+              "TODAY",
+              "NOW",
+              "RAND",
+              "RANDBETWEEN",
+              "OFFSET",
+              "INDIRECT",
+              "CELL",
+              "INFO")
           .findAny()
           .isPresent()) {
         all.add(cell);

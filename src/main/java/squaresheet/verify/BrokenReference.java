@@ -11,8 +11,8 @@ import squaresheet.formula.Node;
 /** Does a formula hold a {@code #REF!} in the open? */
 final class BrokenReference implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("broken-reference", Severity.ERROR, "A formula points to cells that were deleted");
+  private static final CheckInfo INFO = new CheckInfo(
+      "broken-reference", Severity.ERROR, "A formula points to cells that were deleted");
 
   @Override
   public CheckInfo info() {
@@ -22,7 +22,8 @@ final class BrokenReference implements Check<FormulaCell> {
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
     boolean broken = Nodes.any(cell.tree(), BrokenReference::isBroken);
-    boolean guarded = cell.calls("IFERROR", "IFNA", "ISERROR", "ISERR").findAny().isPresent();
+    boolean guarded =
+        cell.calls("IFERROR", "IFNA", "ISERROR", "ISERR").findAny().isPresent();
     return broken && !guarded ? Stream.of(says(cell)) : Stream.empty();
   }
 
@@ -32,8 +33,11 @@ final class BrokenReference implements Check<FormulaCell> {
 
   private static Finding says(FormulaCell cell) {
     int behind = cell.book().links().dependents(List.of(cell.at())).size();
-    String says = "is " + cell.shown() + ": the cells it pointed to were deleted; point it to the right ones"
-        + (behind == 0 ? "" : "; " + Says.count(behind, "formula") + " behind it cannot be worked out");
+    String says =
+        "is " + cell.shown() + ": the cells it pointed to were deleted; point it to the right ones"
+            + (behind == 0
+                ? ""
+                : "; " + Says.count(behind, "formula") + " behind it cannot be worked out");
     return Says.about(INFO, cell.book(), cell.at(), says);
   }
 }

@@ -30,8 +30,9 @@ record Cells(String sheet, Block block) {
   Stream<Address> each() {
     return IntStream.rangeClosed(block.first().row(), block.last().row())
         .boxed()
-        .flatMap(row -> IntStream.rangeClosed(block.first().column(), block.last().column())
-            .mapToObj(column -> new Address(sheet, new Ref(row, column))));
+        .flatMap(
+            row -> IntStream.rangeClosed(block.first().column(), block.last().column())
+                .mapToObj(column -> new Address(sheet, new Ref(row, column))));
   }
 
   @Override

@@ -25,9 +25,7 @@ final class CircularFormula implements Check<Book> {
     if (circle.isEmpty() || book.workbook().calculation().iterate()) {
       return Stream.empty();
     }
-    return circle.stream()
-        .filter(cell -> isLast(book, cell))
-        .map(cell -> says(book, cell));
+    return circle.stream().filter(cell -> isLast(book, cell)).map(cell -> says(book, cell));
   }
 
   /** The cell of a circle that others read, or that reads itself: the one to look at. */
@@ -35,9 +33,10 @@ final class CircularFormula implements Check<Book> {
     Set<Address> circle = book.links().circular();
     boolean self = book.links().formulasRead(cell).contains(cell);
     boolean read = book.links().readers(cell).stream().anyMatch(reader -> !circle.contains(reader));
-    boolean anySelf = circle.stream().anyMatch(it -> book.links().formulasRead(it).contains(it));
-    boolean anyRead = circle.stream()
-        .anyMatch(it -> book.links().readers(it).stream().anyMatch(reader -> !circle.contains(reader)));
+    boolean anySelf =
+        circle.stream().anyMatch(it -> book.links().formulasRead(it).contains(it));
+    boolean anyRead = circle.stream().anyMatch(it -> book.links().readers(it).stream()
+        .anyMatch(reader -> !circle.contains(reader)));
     return anySelf ? self : anyRead ? read : cell.equals(circle.iterator().next());
   }
 

@@ -11,8 +11,8 @@ import squaresheet.sheet.Content;
 /** Is a number with a decimal comma kept as text among numbers? */
 final class DecimalCommaText implements Check<TypedCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("decimal-comma-text", Severity.WARNING, "A decimal comma made a number into text");
+  private static final CheckInfo INFO = new CheckInfo(
+      "decimal-comma-text", Severity.WARNING, "A decimal comma made a number into text");
 
   private static final Pattern COMMA = Pattern.compile("[-+]?\\d+,\\d{1,2}|[-+]?\\d+,\\d{4,}");
 
@@ -30,8 +30,8 @@ final class DecimalCommaText implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell) {
     String point = cell.text().replace(',', '.');
-    String says = "is the text '" + cell.text() + "', which this workbook does not take as a number; it must be "
-        + point;
+    String says = "is the text '" + cell.text()
+        + "', which this workbook does not take as a number; it must be " + point;
     return Says.about(INFO, cell.book(), cell.at(), point, says);
   }
 }

@@ -11,8 +11,8 @@ import squaresheet.formula.Node;
 /** Does an IFERROR stand over a reference that no longer exists? */
 final class ErrorHiddenByGuard implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("error-hidden-by-guard", Severity.ERROR, "A guard hides a formula that is broken");
+  private static final CheckInfo INFO = new CheckInfo(
+      "error-hidden-by-guard", Severity.ERROR, "A guard hides a formula that is broken");
 
   @Override
   public CheckInfo info() {

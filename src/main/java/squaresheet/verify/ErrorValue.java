@@ -23,10 +23,12 @@ final class ErrorValue implements Check<FormulaCell> {
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
     boolean wanted = Nodes.any(cell.tree(), node -> Nodes.isCall(node, "NA"));
-    boolean own = cell.value() instanceof Value.Fault && !wanted
+    boolean own = cell.value() instanceof Value.Fault
+        && !wanted
         && !Nodes.any(cell.tree(), node -> node instanceof Node.Fault);
     boolean root = own
-        && cell.reads().stream().flatMap(Cells::each)
+        && cell.reads().stream()
+            .flatMap(Cells::each)
             .noneMatch(read -> cell.book().value(read) instanceof Value.Fault);
     return root ? Stream.of(says(cell)) : Stream.empty();
   }

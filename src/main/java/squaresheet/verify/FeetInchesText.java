@@ -15,8 +15,8 @@ import squaresheet.units.Length;
 /** Are feet and inches written out in a column that formulas take as decimal feet? */
 final class FeetInchesText implements Check<TypedCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("feet-inches-text", Severity.WARNING, "Feet and inches stand as text in a number column");
+  private static final CheckInfo INFO = new CheckInfo(
+      "feet-inches-text", Severity.WARNING, "Feet and inches stand as text in a number column");
 
   private static final Pattern MARKS = Pattern.compile("\\d+ ?(['\u2018\u2019\u2032]|ft).*");
 
@@ -33,14 +33,17 @@ final class FeetInchesText implements Check<TypedCell> {
   }
 
   private static Stream<Finding> read(TypedCell cell) {
-    return TapeReader.of(TapeUnit.FEET, Locale.US).length(cell.text(), cell.where()).value().stream()
+    return TapeReader.of(TapeUnit.FEET, Locale.US)
+        .length(cell.text(), cell.where())
+        .value()
+        .stream()
         .map(length -> says(cell, length));
   }
 
   private static Finding says(TypedCell cell, Length length) {
     String feet = Shown.number(length.toFeet());
-    String says = "is the text '" + cell.text() + "', which formulas here cannot compute with; in decimal feet it is "
-        + feet;
+    String says = "is the text '" + cell.text()
+        + "', which formulas here cannot compute with; in decimal feet it is " + feet;
     return Says.about(INFO, cell.book(), cell.at(), feet, says);
   }
 }

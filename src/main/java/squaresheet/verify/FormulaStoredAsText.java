@@ -21,7 +21,8 @@ final class FormulaStoredAsText implements Check<TypedCell> {
 
   @Override
   public Stream<Finding> examine(TypedCell cell) {
-    boolean looks = cell.text().startsWith("=") && Formula.parse(cell.text()).value().isPresent();
+    boolean looks =
+        cell.text().startsWith("=") && Formula.parse(cell.text()).value().isPresent();
     return looks && isAmongFormulas(cell) ? Stream.of(says(cell)) : Stream.empty();
   }
 

@@ -10,8 +10,8 @@ import squaresheet.formula.Value;
 /** Do formulas filled past the data add something to a total? */
 final class GhostRow implements Check<Table> {
 
-  private static final CheckInfo INFO = new CheckInfo(
-      "ghost-row", Severity.WARNING, "A row without a name adds to a total");
+  private static final CheckInfo INFO =
+      new CheckInfo("ghost-row", Severity.WARNING, "A row without a name adds to a total");
 
   @Override
   public CheckInfo info() {
@@ -20,8 +20,9 @@ final class GhostRow implements Check<Table> {
 
   @Override
   public Stream<Finding> examine(Table table) {
-    boolean named = table.items().filter(along -> !nameOf(table, along).isEmpty()).count() * 10
-        >= table.size() * 6L;
+    boolean named =
+        table.items().filter(along -> !nameOf(table, along).isEmpty()).count() * 10
+            >= table.size() * 6L;
     return named
         ? table
             .items()
@@ -40,8 +41,8 @@ final class GhostRow implements Check<Table> {
   }
 
   private static boolean adds(Fill fill, int along) {
-    boolean more = fill.book().value(fill.at(along)) instanceof Value.Number number
-        && number.value() != 0;
+    boolean more =
+        fill.book().value(fill.at(along)) instanceof Value.Number number && number.value() != 0;
     return more
         && fill.book().links().readers(fill.at(along)).stream()
             .flatMap(reader -> fill.book().links().reads(reader).stream())

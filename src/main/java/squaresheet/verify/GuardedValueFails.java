@@ -13,8 +13,10 @@ import squaresheet.formula.Value;
 /** Does an IFERROR answer for a value that fails although what it reads is filled in? */
 final class GuardedValueFails implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("guarded-value-fails", Severity.WARNING, "A guard replaces a value that cannot be worked out");
+  private static final CheckInfo INFO = new CheckInfo(
+      "guarded-value-fails",
+      Severity.WARNING,
+      "A guard replaces a value that cannot be worked out");
 
   @Override
   public CheckInfo info() {
@@ -27,7 +29,8 @@ final class GuardedValueFails implements Check<FormulaCell> {
         .filter(call -> !call.arguments().isEmpty())
         .map(call -> call.arguments().get(0))
         .filter(guarded -> !Nodes.any(guarded, BrokenReference::isBroken))
-        .filter(guarded -> cell.book().reckoning().evaluate(guarded, cell.at()) instanceof Value.Fault)
+        .filter(
+            guarded -> cell.book().reckoning().evaluate(guarded, cell.at()) instanceof Value.Fault)
         .filter(guarded -> isFilledIn(cell, guarded))
         .limit(1)
         .map(guarded -> says(cell, guarded));
@@ -39,8 +42,8 @@ final class GuardedValueFails implements Check<FormulaCell> {
         && read.stream()
             .filter(Cells::isOne)
             .map(one -> cell.book().value(one.first()))
-            .allMatch(value -> value instanceof Value.Number number && number.value() != 0
-                || value instanceof Value.Text text && !text.value().isEmpty());
+            .allMatch(value -> (value instanceof Value.Number number && number.value() != 0)
+                || (value instanceof Value.Text text && !text.value().isEmpty()));
   }
 
   private static Finding says(FormulaCell cell, Node guarded) {

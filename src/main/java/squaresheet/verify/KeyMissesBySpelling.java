@@ -15,8 +15,8 @@ import squaresheet.sheet.Address;
 /** Does a conditional sum find nothing because the key is spelled otherwise in the list? */
 final class KeyMissesBySpelling implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("key-misses-by-spelling", Severity.WARNING, "A key is looked for in another spelling");
+  private static final CheckInfo INFO = new CheckInfo(
+      "key-misses-by-spelling", Severity.WARNING, "A key is looked for in another spelling");
 
   @Override
   public CheckInfo info() {

@@ -22,10 +22,12 @@ final class KeyWithStraySpace implements Check<TypedCell> {
 
   @Override
   public Stream<Finding> examine(TypedCell cell) {
-    if (!(cell.cell().stored() instanceof Content.Text text) || bare(text.value()).equals(text.value())) {
+    if (!(cell.cell().stored() instanceof Content.Text text)
+        || bare(text.value()).equals(text.value())) {
       return Stream.empty();
     }
-    boolean looked = cell.book().links().readers(cell.at()).stream().anyMatch(reader -> isLookup(cell, reader));
+    boolean looked =
+        cell.book().links().readers(cell.at()).stream().anyMatch(reader -> isLookup(cell, reader));
     boolean twin = cell.book().links().readers(cell.at()).stream()
         .flatMap(reader -> cell.book().links().reads(reader).stream())
         .filter(list -> !list.isOne() && list.contains(cell.at()))
@@ -42,15 +44,24 @@ final class KeyWithStraySpace implements Check<TypedCell> {
   private static boolean isLookup(TypedCell cell, Address reader) {
     return Nodes.calls(
             cell.book().formula(reader).orElseThrow().tree(),
-            "SUMIF", "COUNTIF", "AVERAGEIF", "SUMIFS", "COUNTIFS", "VLOOKUP", "HLOOKUP", "MATCH", "XLOOKUP",
-            "XMATCH", "LOOKUP")
+            "SUMIF",
+            "COUNTIF",
+            "AVERAGEIF",
+            "SUMIFS",
+            "COUNTIFS",
+            "VLOOKUP",
+            "HLOOKUP",
+            "MATCH",
+            "XLOOKUP",
+            "XMATCH",
+            "LOOKUP")
         .findAny()
         .isPresent();
   }
 
   private static Finding says(TypedCell cell, String key) {
-    String says = "reads '" + key + "' with a space that does not show, but other rows read '" + bare(key)
-        + "', and formulas that look for that leave this row out";
+    String says = "reads '" + key + "' with a space that does not show, but other rows read '"
+        + bare(key) + "', and formulas that look for that leave this row out";
     return Says.about(INFO, cell.book(), cell.at(), "'" + bare(key) + "'", says);
   }
 }

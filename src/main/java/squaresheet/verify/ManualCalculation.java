@@ -10,8 +10,8 @@ import squaresheet.finding.Where;
 /** Is manual calculation left on? */
 final class ManualCalculation implements Check<Book> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("manual-calculation", Severity.NOTE, "The workbook is calculated only on request");
+  private static final CheckInfo INFO = new CheckInfo(
+      "manual-calculation", Severity.NOTE, "The workbook is calculated only on request");
 
   @Override
   public CheckInfo info() {

@@ -69,7 +69,8 @@ final class Nodes {
     if (one.equals(other)) {
       return List.of();
     }
-    boolean alike = sameKind(one, other) && one.parts().size() == other.parts().size()
+    boolean alike = sameKind(one, other)
+        && one.parts().size() == other.parts().size()
         && !one.parts().isEmpty();
     if (!alike) {
       return List.of(new Difference(one, other));

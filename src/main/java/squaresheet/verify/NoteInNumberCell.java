@@ -10,8 +10,8 @@ import squaresheet.finding.Severity;
 /** Does a word stand beside a number in a cell that formulas compute with? */
 final class NoteInNumberCell implements Check<TypedCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("note-in-number-cell", Severity.WARNING, "A note stands in a cell for a number");
+  private static final CheckInfo INFO = new CheckInfo(
+      "note-in-number-cell", Severity.WARNING, "A note stands in a cell for a number");
 
   private static final Pattern NOTED = Pattern.compile(
       "(approx\\.?|about|abt\\.?|ca\\.?|~|\\$)? ?[-+]?\\d[\\d.,]* ?(ft|feet|lf|sf|sq ?ft|sq|sqs|squares?|in|inches|m|pcs?|ea|each|bundles?|rolls?|\\?)?\\.?",
@@ -31,8 +31,9 @@ final class NoteInNumberCell implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell) {
     String number = cell.text().replaceAll("[^\\d.+-]", "").replaceAll("\\.$", "");
-    String says = "is the text '" + cell.text() + "', not a number: SUM leaves it out and other formulas"
-        + " fail; type the number alone and keep the word for the heading or a note";
+    String says =
+        "is the text '" + cell.text() + "', not a number: SUM leaves it out and other formulas"
+            + " fail; type the number alone and keep the word for the heading or a note";
     return Says.about(INFO, cell.book(), cell.at(), number, says);
   }
 }

@@ -14,8 +14,7 @@ final class NumberStoredAsText implements Check<TypedCell> {
   private static final CheckInfo INFO =
       new CheckInfo("number-stored-as-text", Severity.WARNING, "A number is stored as text");
 
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(\\d+|\\d{1,3}(,\\d{3})+)(\\.\\d+)?");
+  private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+|\\d{1,3}(,\\d{3})+)(\\.\\d+)?");
 
   @Override
   public CheckInfo info() {
@@ -31,8 +30,9 @@ final class NumberStoredAsText implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell) {
     String bare = cell.text().replace(",", "");
-    String says = "is the text '" + cell.text() + "', not a number: SUM leaves it out while other formulas"
-        + " compute with it; type the number again in a cell with a number format";
+    String says =
+        "is the text '" + cell.text() + "', not a number: SUM leaves it out while other formulas"
+            + " compute with it; type the number again in a cell with a number format";
     return Says.about(INFO, cell.book(), cell.at(), bare, says);
   }
 }

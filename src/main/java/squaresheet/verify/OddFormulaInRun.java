@@ -21,15 +21,15 @@ final class OddFormulaInRun implements Check<Fill> {
   public Stream<Finding> examine(Fill fill) {
     return OddInRun.in(fill)
         .filter(odd -> !odd.isNamedElsewhere())
-        .filter(odd -> !Shown.same(
-            fill.expected(odd.along()), fill.book().value(fill.at(odd.along()))))
+        .filter(
+            odd -> !Shown.same(fill.expected(odd.along()), fill.book().value(fill.at(odd.along()))))
         .map(OddFormulaInRun::says);
   }
 
   private static Finding says(OddInRun odd) {
     Fill fill = odd.fill();
-    String says = "is =" + odd.formula() + ", but " + fill.others() + " have =" + fill.wanted(odd.along())
-        + " here, which makes " + Shown.of(fill.expected(odd.along()));
+    String says = "is =" + odd.formula() + ", but " + fill.others() + " have ="
+        + fill.wanted(odd.along()) + " here, which makes " + Shown.of(fill.expected(odd.along()));
     return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says);
   }
 }

@@ -34,7 +34,8 @@ record OddInRun(Fill fill, int along, List<Nodes.Difference> differences) {
         fill,
         along,
         Nodes.differences(
-            fill.wanted(along).tree(), fill.book().formula(fill.at(along)).orElseThrow().tree()));
+            fill.wanted(along).tree(),
+            fill.book().formula(fill.at(along)).orElseThrow().tree()));
   }
 
   Formula formula() {

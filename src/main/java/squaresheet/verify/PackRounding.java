@@ -40,13 +40,14 @@ record PackRounding(FormulaCell cell, double need, double now) {
   /** The heading or the row says packs, and nobody says that it is for information. */
   private static boolean saysPacks(FormulaCell cell) {
     String about = cell.words();
-    boolean information = about.toLowerCase(java.util.Locale.ROOT).matches(".*\\b(about|approx.*|info.*|per square|per sq|whole bundles? left)\\b.*");
+    boolean information = about
+        .toLowerCase(java.util.Locale.ROOT)
+        .matches(".*\\b(about|approx.*|info.*|per square|per sq|whole bundles? left)\\b.*");
     return PACK.matcher(about).find() && !information;
   }
 
   private static Stream<PackRounding> of(FormulaCell cell, Node.Call call) {
-    Value need =
-        cell.book().reckoning().evaluate(Formula.of(call.arguments().get(0)), cell.at());
+    Value need = cell.book().reckoning().evaluate(Formula.of(call.arguments().get(0)), cell.at());
     Value now = cell.value();
     return need instanceof Value.Number a && now instanceof Value.Number b && a.value() > 0
         ? Stream.of(new PackRounding(cell, a.value(), b.value()))

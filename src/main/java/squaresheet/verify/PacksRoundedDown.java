@@ -27,6 +27,7 @@ final class PacksRoundedDown implements Check<FormulaCell> {
     String says = "is " + packs.cell().shown() + ": " + Shown.number(packs.need())
         + " is needed, and rounded down the order is short; round up with ROUNDUP to "
         + Shown.number(packs.up());
-    return Says.about(INFO, packs.cell().book(), packs.cell().at(), new Value.Number(packs.up()), says);
+    return Says.about(
+        INFO, packs.cell().book(), packs.cell().at(), new Value.Number(packs.up()), says);
   }
 }

@@ -10,8 +10,8 @@ import squaresheet.formula.Value;
 /** Are packs to be ordered rounded to the nearest whole number? */
 final class PacksRoundedToNearest implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("packs-rounded-to-nearest", Severity.WARNING, "Whole packs are rounded to the nearest");
+  private static final CheckInfo INFO = new CheckInfo(
+      "packs-rounded-to-nearest", Severity.WARNING, "Whole packs are rounded to the nearest");
 
   @Override
   public CheckInfo info() {
@@ -28,7 +28,9 @@ final class PacksRoundedToNearest implements Check<FormulaCell> {
         ? "; today the order is short by " + Shown.number(packs.up() - packs.now())
         : "; today it comes out right, with other numbers the order is short";
     String says = "is " + packs.cell().shown() + ": " + Shown.number(packs.need())
-        + " is needed, and packs must be rounded up with ROUNDUP to " + Shown.number(packs.up()) + now;
-    return Says.about(INFO, packs.cell().book(), packs.cell().at(), new Value.Number(packs.up()), says);
+        + " is needed, and packs must be rounded up with ROUNDUP to " + Shown.number(packs.up())
+        + now;
+    return Says.about(
+        INFO, packs.cell().book(), packs.cell().at(), new Value.Number(packs.up()), says);
   }
 }

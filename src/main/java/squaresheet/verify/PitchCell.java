@@ -23,7 +23,8 @@ import squaresheet.units.Pitch;
 record PitchCell(TypedCell cell) {
 
   static Optional<PitchCell> of(TypedCell cell) {
-    boolean pitch = isInTable(cell) && Words.isPitch(cell.heading()) && !Words.isDate(cell.heading());
+    boolean pitch =
+        isInTable(cell) && Words.isPitch(cell.heading()) && !Words.isDate(cell.heading());
     boolean value = cell.cell().stored() instanceof Content.Numeric;
     return pitch && value && cell.book().links().isRead(cell.at())
         ? Optional.of(new PitchCell(cell))
@@ -49,8 +50,9 @@ record PitchCell(TypedCell cell) {
   /** What the reader of pitches says under that card, unless the whole column is written that way. */
   Stream<Finding> findings(CheckInfo info) {
     return isAlone(info) || info.id().startsWith("pitch-became")
-        ? said(info).map(finding -> new Finding(
-            info, finding.where(), finding.found(), finding.expected(), finding.says(), ""))
+        ? said(info)
+            .map(finding -> new Finding(
+                info, finding.where(), finding.found(), finding.expected(), finding.says(), ""))
         : Stream.empty();
   }
 

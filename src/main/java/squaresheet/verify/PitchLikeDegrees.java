@@ -9,8 +9,8 @@ import squaresheet.finding.Severity;
 /** Is an angle in degrees typed where the other rows have the rise per 12? */
 final class PitchLikeDegrees implements Check<PitchCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("pitch-like-degrees", Severity.WARNING, "A rise per 12 looks like an angle in degrees");
+  private static final CheckInfo INFO = new CheckInfo(
+      "pitch-like-degrees", Severity.WARNING, "A rise per 12 looks like an angle in degrees");
 
   @Override
   public CheckInfo info() {

@@ -61,8 +61,7 @@ final class Reckoning {
   }
 
   private void spread(Address cell, Block block) {
-    Value value =
-        book.formula(cell).orElseThrow().evaluateArray(new CellScope(cell));
+    Value value = book.formula(cell).orElseThrow().evaluateArray(new CellScope(cell));
     for (Address each : (Iterable<Address>) new Cells(cell.sheet(), block).each()::iterator) {
       int row = each.ref().row() - block.first().row();
       int column = each.ref().column() - block.first().column();

@@ -7,14 +7,15 @@ import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Node;
+import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 
 /** Does a formula that was filled down read an input for the first row and blanks for the others? */
 final class ReferenceDrifts implements Check<Fill> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("reference-drifts", Severity.WARNING, "A reference to one input moves from row to row");
+  private static final CheckInfo INFO = new CheckInfo(
+      "reference-drifts", Severity.WARNING, "A reference to one input moves from row to row");
 
   @Override
   public CheckInfo info() {
@@ -43,10 +44,15 @@ final class ReferenceDrifts implements Check<Fill> {
   }
 
   private static Stream<Finding> drift(Fill fill, Node.Reference reference) {
-    int[] items = fill.table().items().filter(fill::hasForm).filter(fill.table()::hasInputs).toArray();
-    int[] lost = IntStream.of(items).filter(along -> !isNumber(fill, reference, along)).toArray();
-    boolean firstReads = items.length > 0
-        && (isNumber(fill, reference, items[0]) || readsInput(fill, reference));
+    int[] items = fill.table()
+        .items()
+        .filter(fill::hasForm)
+        .filter(fill.table()::hasInputs)
+        .toArray();
+    int[] lost =
+        IntStream.of(items).filter(along -> !isNumber(fill, reference, along)).toArray();
+    boolean firstReads =
+        items.length > 0 && (isNumber(fill, reference, items[0]) || readsInput(fill, reference));
     return firstReads && lost.length > 0 && !fill.isChain()
         ? Stream.of(says(fill, reference, lost))
         : Stream.empty();
@@ -78,7 +84,8 @@ final class ReferenceDrifts implements Check<Fill> {
 
   private static Finding says(Fill fill, Node.Reference reference, int[] lost) {
     Address target = target(fill, reference, lost[0]);
-    String says = "reads " + target + ", which holds no number: filled down without a dollar sign, the reference"
+    String says = "reads " + target
+        + ", which holds no number: filled down without a dollar sign, the reference"
         + " moves on from row to row; " + Says.count(lost.length, "formula")
         + " of this column read such cells; hold the reference with dollar signs";
     return Says.about(INFO, fill.book(), fill.at(lost[0]), says);

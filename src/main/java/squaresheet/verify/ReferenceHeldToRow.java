@@ -14,8 +14,8 @@ import squaresheet.sheet.Ref;
 /** Do all rows read one row's cell of a column that has a value for each? */
 final class ReferenceHeldToRow implements Check<Fill> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("reference-held-to-row", Severity.WARNING, "Every row reads the first row's value");
+  private static final CheckInfo INFO = new CheckInfo(
+      "reference-held-to-row", Severity.WARNING, "Every row reads the first row's value");
 
   @Override
   public CheckInfo info() {
@@ -55,7 +55,8 @@ final class ReferenceHeldToRow implements Check<Fill> {
     if (!perItem || one.isEmpty()) {
       return Stream.empty();
     }
-    return table.items()
+    return table
+        .items()
         .filter(fill::hasForm)
         .filter(item -> differs(fill, table.at(item, across), one.getAsDouble()))
         .limit(1)
@@ -69,9 +70,11 @@ final class ReferenceHeldToRow implements Check<Fill> {
 
   private static Finding says(Fill fill, Node.Reference reference, int item, int across) {
     Address own = fill.table().at(item, across);
-    String says = "reads " + Formula.of(reference) + " like every " + fill.table().axis().line()
-        + " of the column, but its own is " + own.ref() + " with " + Shown.of(fill.book().value(own))
-        + "; take the dollar sign out and fill the formula again";
+    String says =
+        "reads " + Formula.of(reference) + " like every " + fill.table().axis().line()
+            + " of the column, but its own is " + own.ref() + " with "
+            + Shown.of(fill.book().value(own))
+            + "; take the dollar sign out and fill the formula again";
     return Says.about(INFO, fill.book(), fill.at(item), says);
   }
 }

@@ -62,7 +62,10 @@ final class References {
     if (reference.extent() == Node.Extent.CELL || reference.extent() == Node.Extent.BLOCK) {
       return Optional.of(new Cells(tab, block));
     }
-    return workbook.sheet(tab).flatMap(Sheet::used).flatMap(used -> shared(block, used))
+    return workbook
+        .sheet(tab)
+        .flatMap(Sheet::used)
+        .flatMap(used -> shared(block, used))
         .map(shared -> new Cells(tab, shared));
   }
 

@@ -28,8 +28,7 @@ final class RowWithoutFormulas implements Check<Table> {
   }
 
   private static boolean isBare(Table table, int along) {
-    return table.fills().stream()
-        .allMatch(fill -> fill.cell(along).isBlank())
+    return table.fills().stream().allMatch(fill -> fill.cell(along).isBlank())
         && table.fills().stream().anyMatch(fill -> comesToSomething(fill, along));
   }
 
@@ -43,7 +42,8 @@ final class RowWithoutFormulas implements Check<Table> {
     String name = table.itemName(along);
     String says = table.axis().line() + " " + table.axis().name(along)
         + (name.isEmpty() ? "" : " ('" + name + "')") + " has typed numbers but none of the "
-        + Says.count(table.forms().size(), "formula") + " of the other " + table.axis().line()
+        + Says.count(table.forms().size(), "formula") + " of the other "
+        + table.axis().line()
         + "s, so it counts for nothing; copy them from the " + table.axis().line() + " above";
     return Says.about(INFO, table.tab().book(), first.at(along), "=" + first.wanted(along), says);
   }

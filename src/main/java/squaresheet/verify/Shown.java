@@ -71,7 +71,7 @@ final class Shown {
   static boolean same(Value one, Value other) {
     return one instanceof Value.Number a && other instanceof Value.Number b
         ? same(a.value(), b.value())
-        : one.equals(other) || isNothing(one) && isNothing(other);
+        : one.equals(other) || (isNothing(one) && isNothing(other));
   }
 
   /** Whether a stored value is the one worked out, as far as another program's last digits go. */
@@ -85,6 +85,6 @@ final class Shown {
 
   private static boolean isNothing(Value value) {
     return value instanceof Value.Blank
-        || value instanceof Value.Text text && text.value().isEmpty();
+        || (value instanceof Value.Text text && text.value().isEmpty());
   }
 }

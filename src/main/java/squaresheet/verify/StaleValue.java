@@ -13,8 +13,8 @@ import squaresheet.sheet.Content;
 /** Does the file show another value than the formula comes to with what is typed now? */
 final class StaleValue implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("stale-value", Severity.ERROR, "The value shown is not what the formula makes now");
+  private static final CheckInfo INFO = new CheckInfo(
+      "stale-value", Severity.ERROR, "The value shown is not what the formula makes now");
 
   @Override
   public CheckInfo info() {
@@ -36,7 +36,10 @@ final class StaleValue implements Check<FormulaCell> {
     boolean comparable = now.isChecked()
         && !stored.isBlank()
         && !book.moving().contains(at)
-        && book.workbook().sheet(at.sheet()).filter(it -> it.arrayAt(at.ref()).isEmpty()).isPresent();
+        && book.workbook()
+            .sheet(at.sheet())
+            .filter(it -> it.arrayAt(at.ref()).isEmpty())
+            .isPresent();
     return comparable && !Shown.near(now, Value.of(stored));
   }
 
@@ -46,7 +49,10 @@ final class StaleValue implements Check<FormulaCell> {
         .count();
     String says = "shows " + Shown.of(cell.cell().stored()) + ", but " + cell.shown() + " makes "
         + Shown.of(cell.value()) + " with what is typed now"
-        + (behind == 0 ? "" : "; " + Says.count(behind, "value") + " behind it " + (behind == 1 ? "is" : "are") + " old too")
+        + (behind == 0
+            ? ""
+            : "; " + Says.count(behind, "value") + " behind it " + (behind == 1 ? "is" : "are")
+                + " old too")
         + "; recalculate the workbook and save it";
     return new Finding(
         INFO, cell.where(), Shown.of(cell.cell().stored()), Shown.of(cell.value()), says, "");

@@ -22,11 +22,9 @@ final class Subjects {
         FormulaCell.class,
         book.formulas().entrySet().stream()
             .map(entry -> new FormulaCell(book, entry.getKey(), entry.getValue())));
-    all.put(
-        SumCell.class,
-        all.of(FormulaCell.class).stream()
-            .flatMap(cell -> cell.calls("SUM", "SUBTOTAL")
-                .flatMap(call -> SumCell.of(cell, call).stream())));
+    all.put(SumCell.class, all.of(FormulaCell.class).stream().flatMap(cell -> cell.calls(
+            "SUM", "SUBTOTAL")
+        .flatMap(call -> SumCell.of(cell, call).stream())));
     all.put(TypedCell.class, book.tabs().stream().flatMap(Subjects::typed));
     all.put(
         PitchCell.class,

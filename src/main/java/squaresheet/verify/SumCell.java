@@ -15,7 +15,8 @@ record SumCell(FormulaCell formula, Node.Call call, Cells cells) {
 
   static Optional<SumCell> of(FormulaCell cell, Node.Call call) {
     Optional<Node> many = call.function().equals("SUM")
-        ? call.arguments().stream().filter(it -> cell.cells(it).filter(in -> !in.isOne()).isPresent())
+        ? call.arguments().stream()
+            .filter(it -> cell.cells(it).filter(in -> !in.isOne()).isPresent())
             .findFirst()
         : call.arguments().stream().skip(1).findFirst();
     return many.flatMap(cell::cells).map(cells -> new SumCell(cell, call, cells));

@@ -13,8 +13,8 @@ import squaresheet.sheet.Block;
 /** Do the blocks of a conditional sum start and end in the same rows? */
 final class SumifRangesDiffer implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("sumif-ranges-differ", Severity.ERROR, "The blocks of a SUMIF do not lie side by side");
+  private static final CheckInfo INFO = new CheckInfo(
+      "sumif-ranges-differ", Severity.ERROR, "The blocks of a SUMIF do not lie side by side");
 
   @Override
   public CheckInfo info() {
@@ -46,9 +46,8 @@ final class SumifRangesDiffer implements Check<FormulaCell> {
     boolean first = call.function().endsWith("IFS") && !call.function().equals("COUNTIFS");
     List<Cells> all = new ArrayList<>();
     for (int i = 0; i < call.arguments().size(); i++) {
-      boolean range = call.function().endsWith("IFS")
-          ? first ? i == 0 || i % 2 == 1 : i % 2 == 0
-          : i != 1;
+      boolean range =
+          call.function().endsWith("IFS") ? first ? i == 0 || i % 2 == 1 : i % 2 == 0 : i != 1;
       if (range) {
         cell.cells(call.arguments().get(i)).ifPresent(all::add);
       }
@@ -65,8 +64,9 @@ final class SumifRangesDiffer implements Check<FormulaCell> {
   }
 
   private static Finding says(FormulaCell cell, Cells keys, Cells added) {
-    String says = "is " + cell.shown() + ": the keys stand in " + keys.block() + ", but what is added in "
-        + added.block() + ", so that rows are paired wrongly; both must begin and end in the same rows";
+    String says = "is " + cell.shown() + ": the keys stand in " + keys.block()
+        + ", but what is added in " + added.block()
+        + ", so that rows are paired wrongly; both must begin and end in the same rows";
     return Says.about(INFO, cell.book(), cell.at(), says);
   }
 }

@@ -131,9 +131,8 @@ final class Tab {
 
   /** What is written beside, above and pinned to a cell, for people to read. */
   String wordsAbout(Ref ref) {
-    String note = Optional.ofNullable(sheet.comments().get(ref))
-        .map(Sheet.Comment::text)
-        .orElse("");
+    String note =
+        Optional.ofNullable(sheet.comments().get(ref)).map(Sheet.Comment::text).orElse("");
     return heading(ref, Axis.DOWN) + " | " + rowText(ref.row()) + " | " + note;
   }
 
@@ -142,8 +141,7 @@ final class Tab {
     Map<Integer, Map<Integer, String>> all = new TreeMap<>();
     sheet.cells().filter(placed -> placed.cell().isFormula()).forEach(placed -> book.formula(
             at(placed.ref()))
-        .ifPresent(formula -> all.computeIfAbsent(
-                axis.across(placed.ref()), key -> new TreeMap<>())
+        .ifPresent(formula -> all.computeIfAbsent(axis.across(placed.ref()), key -> new TreeMap<>())
             .put(axis.along(placed.ref()), formula.relative(placed.ref()).toString())));
     return all;
   }

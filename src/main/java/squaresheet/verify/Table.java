@@ -15,8 +15,7 @@ import squaresheet.sheet.Ref;
  * @param inputs the properties that are typed as numbers for most items
  * @param forms the properties that are worked out, one relative form each
  */
-record Table(
-    Tab tab, Axis axis, int first, int last, List<Integer> inputs, List<Form> forms) {
+record Table(Tab tab, Axis axis, int first, int last, List<Integer> inputs, List<Form> forms) {
 
   Table {
     inputs = List.copyOf(inputs);
@@ -50,13 +49,15 @@ record Table(
   }
 
   private int leftmost() {
-    return IntStream.concat(inputs.stream().mapToInt(it -> it), forms.stream().mapToInt(Form::across))
+    return IntStream.concat(
+            inputs.stream().mapToInt(it -> it), forms.stream().mapToInt(Form::across))
         .min()
         .orElse(0);
   }
 
   private int rightmost() {
-    return IntStream.concat(inputs.stream().mapToInt(it -> it), forms.stream().mapToInt(Form::across))
+    return IntStream.concat(
+            inputs.stream().mapToInt(it -> it), forms.stream().mapToInt(Form::across))
         .max()
         .orElse(0);
   }
@@ -68,8 +69,7 @@ record Table(
   }
 
   boolean overlaps(Table other) {
-    return forms.stream()
-        .anyMatch(form -> other.contains(ref(form.sample(), form.across())));
+    return forms.stream().anyMatch(form -> other.contains(ref(form.sample(), form.across())));
   }
 
   /** The worked-out properties as runs, each to be asked on its own. */
@@ -79,7 +79,8 @@ record Table(
 
   /** Whether the item has a typed number in at least half of the typed properties. */
   boolean hasInputs(int along) {
-    long typed = inputs.stream().filter(across -> tab.isTypedNumber(ref(along, across))).count();
+    long typed =
+        inputs.stream().filter(across -> tab.isTypedNumber(ref(along, across))).count();
     return typed > 0 && typed * 2 >= inputs.size();
   }
 

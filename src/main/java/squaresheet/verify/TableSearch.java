@@ -95,8 +95,7 @@ final class TableSearch {
   }
 
   private static boolean shares(Segment one, Segment other) {
-    int overlap =
-        Math.min(one.last(), other.last()) - Math.max(one.first(), other.first()) + 1;
+    int overlap = Math.min(one.last(), other.last()) - Math.max(one.first(), other.first()) + 1;
     return overlap * 2 >= Math.min(one.size(), other.size())
         && overlap * 2 >= Math.max(one.size(), other.size()) - 2 * GAP;
   }
@@ -114,8 +113,7 @@ final class TableSearch {
         .sorted(Comparator.comparingInt(Segment::across))
         .map(it -> new Table.Form(it.across(), it.form(), it.first(), it.count()))
         .toList();
-    Table draft =
-        new Table(tab, axis, core.first(), core.last(), inputs(core, together), all);
+    Table draft = new Table(tab, axis, core.first(), core.last(), inputs(core, together), all);
     int first = core.first();
     while (first > 0 && isMember(draft, first - 1)) {
       first--;
@@ -148,9 +146,9 @@ final class TableSearch {
       return false;
     }
     return table.formsAt(along) * 2 > table.forms().size()
-        || table.hasInputs(along)
+        || (table.hasInputs(along)
             && table.inputs().size() > 1
-            && !hasOtherFormulas(table, along);
+            && !hasOtherFormulas(table, along));
   }
 
   private boolean hasOtherFormulas(Table table, int along) {

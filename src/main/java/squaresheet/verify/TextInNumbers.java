@@ -33,19 +33,30 @@ final class TextInNumbers {
         .mapToObj(at -> cell.tab().cell(new Ref(at, column)).stored())
         .filter(content -> numbers
             ? content instanceof Content.Numeric
-            : content instanceof Content.Text text
-                && text.value().strip().matches("[-+]?[\\d.,]+"))
+            : content instanceof Content.Text text && text.value().strip().matches("[-+]?[\\d.,]+"))
         .count();
   }
 
   /** Whether the cell is only compared with keys, never computed with. */
   private static boolean isLookedUp(TypedCell cell) {
-    return cell.book().links().readers(cell.at()).stream()
-        .allMatch(reader -> Nodes.calls(
-                cell.book().formula(reader).orElseThrow().tree(),
-                "VLOOKUP", "HLOOKUP", "MATCH", "XLOOKUP", "XMATCH", "LOOKUP", "COUNTIF", "COUNTIFS", "LEFT",
-                "MID", "RIGHT", "VALUE", "SUBSTITUTE", "FIND", "SEARCH")
-            .findAny()
-            .isPresent());
+    return cell.book().links().readers(cell.at()).stream().allMatch(reader -> Nodes.calls(
+            cell.book().formula(reader).orElseThrow().tree(),
+            "VLOOKUP",
+            "HLOOKUP",
+            "MATCH",
+            "XLOOKUP",
+            "XMATCH",
+            "LOOKUP",
+            "COUNTIF",
+            "COUNTIFS",
+            "LEFT",
+            "MID",
+            "RIGHT",
+            "VALUE",
+            "SUBSTITUTE",
+            "FIND",
+            "SEARCH")
+        .findAny()
+        .isPresent());
   }
 }

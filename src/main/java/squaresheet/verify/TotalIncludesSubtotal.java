@@ -37,22 +37,24 @@ final class TotalIncludesSubtotal implements Check<SumCell> {
   private static boolean addsUpWithin(SumCell sum, Address cell) {
     Node tree = sum.book().formula(cell).orElseThrow().tree();
     List<Cells> reads = sum.book().links().reads(cell);
-    long within = reads.stream()
-        .flatMap(Cells::each)
-        .filter(sum.cells()::contains)
-        .count();
+    long within =
+        reads.stream().flatMap(Cells::each).filter(sum.cells()::contains).count();
     long all = reads.stream().flatMap(Cells::each).count();
     boolean adds = Nodes.isCall(tree, "SUM", "SUBTOTAL")
         || Nodes.terms(tree).stream().allMatch(term -> term instanceof Node.Reference)
-            && !Nodes.any(tree, node -> node instanceof Node.Binary binary
-                && binary.operator() == Node.Operator.MINUS);
+            && !Nodes.any(
+                tree,
+                node ->
+                    node instanceof Node.Binary binary && binary.operator() == Node.Operator.MINUS);
     return adds && within >= 2 && within == all;
   }
 
   private static Finding says(SumCell sum, List<Address> inner) {
-    double twice = inner.stream().mapToDouble(cell -> sum.book().number(cell).orElse(0)).sum();
+    double twice =
+        inner.stream().mapToDouble(cell -> sum.book().number(cell).orElse(0)).sum();
     double now = sum.book().number(sum.formula().at()).orElse(0);
-    String says = "adds up " + sum.cells().block() + ", in which " + inner.get(0).ref()
+    String says = "adds up " + sum.cells().block() + ", in which "
+        + inner.get(0).ref()
         + " already adds up other cells of it, so that they count twice; without "
         + (inner.size() == 1 ? "it" : "such subtotals") + " it makes " + Shown.number(now - twice);
     return Says.about(INFO, sum.book(), sum.formula().at(), new Value.Number(now - twice), says);

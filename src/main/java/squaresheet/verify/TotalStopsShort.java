@@ -38,7 +38,10 @@ final class TotalStopsShort implements Check<SumCell> {
         && sum.first() >= table.first()
         && sum.last() <= table.last()
         && (sum.last() - sum.first() + 1) * 2 >= table.size()
-        && !sum.formula().tab().tableAt(sum.formula().at().ref()).equals(java.util.Optional.of(table));
+        && !sum.formula()
+            .tab()
+            .tableAt(sum.formula().at().ref())
+            .equals(java.util.Optional.of(table));
   }
 
   private static Stream<Finding> left(Table table, SumCell sum) {
@@ -54,12 +57,22 @@ final class TotalStopsShort implements Check<SumCell> {
     return value instanceof Value.Number number
         && number.value() != 0
         && !Words.saysOutside(sum.tab().wordsAbout(sum.ref(along)))
-        && !isAddedBeside(sum, along);
+        && !isAddedBeside(sum, along)
+        && !isAddedElsewhere(sum, along);
+  }
+
+  /** Whether another total of the same column takes the item in and leaves these out: the parts of one table. */
+  private static boolean isAddedElsewhere(SumCell sum, int along) {
+    return sum.book().links().readers(sum.tab().at(sum.ref(along))).stream()
+        .flatMap(reader -> sum.book().links().reads(reader).stream())
+        .filter(cells -> !cells.isOne() && cells.block().columns() == sum.cells().block().columns())
+        .anyMatch(cells -> !cells.contains(sum.cells().first()));
   }
 
   private static boolean isAddedBeside(SumCell sum, int along) {
     return sum.formula().reads().stream()
-        .anyMatch(cells -> !cells.equals(sum.cells()) && cells.contains(sum.tab().at(sum.ref(along))));
+        .anyMatch(
+            cells -> !cells.equals(sum.cells()) && cells.contains(sum.tab().at(sum.ref(along))));
   }
 
   private static Finding says(Table table, SumCell sum, int[] missing) {
@@ -74,7 +87,6 @@ final class TotalStopsShort implements Check<SumCell> {
     String says = "adds up " + sum.cells().block() + " and leaves out " + which
         + (name.isEmpty() ? "" : " ('" + name + "')") + ", which holds " + Shown.number(more)
         + "; over the whole table it makes " + Shown.number(now + more);
-    return Says.about(
-        INFO, sum.book(), sum.formula().at(), new Value.Number(now + more), says);
+    return Says.about(INFO, sum.book(), sum.formula().at(), new Value.Number(now + more), says);
   }
 }

@@ -11,7 +11,9 @@ import squaresheet.formula.Value;
 final class TypedOverFormula implements Check<Fill> {
 
   private static final CheckInfo INFO = new CheckInfo(
-      "typed-over-formula", Severity.ERROR, "A number was typed over a formula and is not its value");
+      "typed-over-formula",
+      Severity.ERROR,
+      "A number was typed over a formula and is not its value");
 
   @Override
   public CheckInfo info() {

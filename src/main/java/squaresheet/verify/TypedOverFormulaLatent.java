@@ -29,7 +29,8 @@ final class TypedOverFormulaLatent implements Check<Fill> {
   private static Finding says(Fill fill, TypedInRun typed) {
     String says = "is a typed " + Shown.number(typed.value())
         + ", which is what the formula of " + fill.others()
-        + " makes today; it will stay behind when an input changes: put =" + fill.wanted(typed.along());
+        + " makes today; it will stay behind when an input changes: put ="
+        + fill.wanted(typed.along());
     return Says.about(INFO, fill.book(), fill.at(typed.along()), typed.expected(), says);
   }
 }

@@ -22,9 +22,11 @@ final class ValueUnderMerge implements Check<Tab> {
 
   @Override
   public Stream<Finding> examine(Tab tab) {
-    return tab.sheet().merged().stream().flatMap(block -> new Cells(tab.name(), block).each()
+    return tab.sheet().merged().stream().flatMap(block -> new Cells(tab.name(), block)
+        .each()
         .filter(cell -> !cell.ref().equals(block.first()))
-        .filter(cell -> tab.book().value(cell) instanceof Value.Number number && number.value() != 0)
+        .filter(
+            cell -> tab.book().value(cell) instanceof Value.Number number && number.value() != 0)
         .filter(cell -> tab.book().links().isRead(cell))
         .map(cell -> says(tab, cell, block)));
   }

@@ -14,8 +14,8 @@ import squaresheet.sheet.Content;
 /** Is a waste rate typed as 10 where 0.10 is meant? */
 final class WasteTypedAsPercent implements Check<TypedCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("waste-typed-as-percent", Severity.ERROR, "A waste rate is typed as a percentage of 1");
+  private static final CheckInfo INFO = new CheckInfo(
+      "waste-typed-as-percent", Severity.ERROR, "A waste rate is typed as a percentage of 1");
 
   private static final Pattern WASTE = Pattern.compile(
       "(?<!\\p{L})(waste|cut ?waste|cutting|allowance)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
@@ -39,8 +39,10 @@ final class WasteTypedAsPercent implements Check<TypedCell> {
   /** Whether a formula takes one plus, or one less, the rate as it stands. */
   private static boolean isAddedToOne(TypedCell cell) {
     return cell.book().links().readers(cell.at()).stream().anyMatch(reader -> {
-      FormulaCell formula = new FormulaCell(cell.book(), reader, cell.book().formula(reader).orElseThrow());
-      return Nodes.all(formula.tree(), Node.Binary.class).anyMatch(sum -> isOneAnd(formula, sum, cell.at()));
+      FormulaCell formula =
+          new FormulaCell(cell.book(), reader, cell.book().formula(reader).orElseThrow());
+      return Nodes.all(formula.tree(), Node.Binary.class)
+          .anyMatch(sum -> isOneAnd(formula, sum, cell.at()));
     });
   }
 
@@ -50,13 +52,16 @@ final class WasteTypedAsPercent implements Check<TypedCell> {
         .anyMatch(side -> side instanceof Node.Number number && number.value() == 1);
     return added
         && one
-        && Stream.of(sum.left(), sum.right())
-            .anyMatch(side -> formula.cells(side).filter(it -> it.isOne() && it.first().equals(rate)).isPresent());
+        && Stream.of(sum.left(), sum.right()).anyMatch(side -> formula
+            .cells(side)
+            .filter(it -> it.isOne() && it.first().equals(rate))
+            .isPresent());
   }
 
   private static Finding says(TypedCell cell) {
     double typed = ((Content.Numeric) cell.cell().stored()).value();
-    String says = "is a waste rate of " + Shown.number(typed) + ", and formulas take 1 and this rate, which makes "
+    String says = "is a waste rate of " + Shown.number(typed)
+        + ", and formulas take 1 and this rate, which makes "
         + Shown.number(1 + typed) + " times the need; " + Shown.number(typed) + " percent is "
         + Shown.number(typed / 100);
     return Says.about(INFO, cell.book(), cell.at(), new Value.Number(typed / 100), says);

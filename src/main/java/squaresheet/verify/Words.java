@@ -12,10 +12,11 @@ final class Words {
       "measured|as measured|drawing|drawings|override|overridden|typed|by hand|from plan|per plan|survey(ed)?|locked?|fixed|waived?|waiver|actual|manual(ly)?");
   private static final Pattern OUTSIDE = words(
       "excluded|excl|by others|others|optional|option|alternate|not in contract|not included|n\\.?i\\.?c|not used|unused|spare|membrane");
-  private static final Pattern CREDIT =
-      words("credits?|returns?|returned|refunds?|allowances?|discounts?|rebates?|deduct(ion)?s?|less|adjustments?");
+  private static final Pattern CREDIT = words(
+      "credits?|returns?|returned|refunds?|allowances?|discounts?|rebates?|deduct(ion)?s?|less|adjustments?");
   private static final Pattern PITCH = words("pitch|slope|rise|x ?/ ?12|/ ?12|in 12");
-  private static final Pattern DATE = words("date|day|survey|surveyed|time|hours?|when|valid|visit|start|finish");
+  private static final Pattern DATE =
+      words("date|day|survey|surveyed|time|hours?|when|valid|visit|start|finish");
   private static final Pattern CODE = words(
       "codes?|sku|ids?|item no|part no|no|number|nr|phone|tel|zip|ref|reference|drawing|plan|permit|account|invoice|cost code|name|item|plane");
 
@@ -46,7 +47,8 @@ final class Words {
 
   static boolean isPitch(String heading) {
     return PITCH.matcher(heading).find()
-        && !Pattern.compile("factor|length|up the|on the|along|height|area", Pattern.CASE_INSENSITIVE)
+        && !Pattern.compile(
+                "factor|length|up the|on the|along|height|area", Pattern.CASE_INSENSITIVE)
             .matcher(heading)
             .find();
   }

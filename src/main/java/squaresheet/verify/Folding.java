@@ -1,0 +1,74 @@
+package squaresheet.verify;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Severity;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Address;
+
+/** Keeps one finding for one cause: the most exact one at a cell, and none where a wrong cell before it explains it. */
+final class Folding {
+
+  /** What a wrong cell makes the cells behind it say. */
+  private static final Set<String> CONSEQUENCES =
+      Set.of("error-value", "guarded-value-fails", "negative-quantity", "odd-formula-in-run");
+
+  private final Book book;
+
+  Folding(Book book) {
+    this.book = book;
+  }
+
+  List<Finding> fold(List<Finding> said) {
+    Map<Object, Finding> first = new LinkedHashMap<>();
+    List<Finding> byWeight = new ArrayList<>(said);
+    byWeight.sort(Comparator.comparing(finding -> weight(finding.info().severity())));
+    byWeight.forEach(finding -> first.putIfAbsent(place(finding), finding));
+    Set<Finding> kept = new HashSet<>(first.values());
+    Set<Address> behind = behind(first.values());
+    return said.stream()
+        .filter(kept::contains)
+        .filter(finding -> !isConsequence(finding, behind))
+        .toList();
+  }
+
+  private static int weight(Severity severity) {
+    return switch (severity) {
+      case ERROR -> 0;
+      case WARNING -> 1;
+      case NOTE -> 2;
+    };
+  }
+
+  /** The cell, or the check itself where a finding speaks of the whole file. */
+  private static Object place(Finding finding) {
+    return cell(finding).<Object>map(it -> it).orElse(finding.info().id() + finding.where());
+  }
+
+  static Optional<Address> cell(Finding finding) {
+    return finding.where() instanceof Where.InCell in ? Optional.of(in.cell()) : Optional.empty();
+  }
+
+  private Set<Address> behind(Iterable<Finding> findings) {
+    Set<Address> roots = new HashSet<>();
+    findings.forEach(finding -> {
+      if (finding.info().severity() != Severity.NOTE
+          && !CONSEQUENCES.contains(finding.info().id())) {
+        cell(finding).ifPresent(roots::add);
+      }
+    });
+    return book.links().dependents(roots);
+  }
+
+  private static boolean isConsequence(Finding finding, Set<Address> behind) {
+    return CONSEQUENCES.contains(finding.info().id())
+        && cell(finding).filter(behind::contains).isPresent();
+  }
+}
