@@ -69,9 +69,10 @@ final class Shown {
   }
 
   static boolean same(Value one, Value other) {
-    return one instanceof Value.Number a && other instanceof Value.Number b
-        ? same(a.value(), b.value())
-        : one.equals(other) || (isNothing(one) && isNothing(other));
+    if (one instanceof Value.Number a && other instanceof Value.Number b) {
+      return same(a.value(), b.value());
+    }
+    return one.equals(other) || (isNothing(one) && isNothing(other));
   }
 
   /** Whether a stored value is the one worked out, as far as another program's last digits go. */

@@ -146,9 +146,7 @@ final class TableSearch {
       return false;
     }
     return table.formsAt(along) * 2 > table.forms().size()
-        || (table.hasInputs(along)
-            && table.inputs().size() > 1
-            && !hasOtherFormulas(table, along));
+        || (table.hasInputs(along) && table.inputs().size() > 1 && !hasOtherFormulas(table, along));
   }
 
   private boolean hasOtherFormulas(Table table, int along) {

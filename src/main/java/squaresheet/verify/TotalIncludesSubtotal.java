@@ -40,12 +40,11 @@ final class TotalIncludesSubtotal implements Check<SumCell> {
     long within =
         reads.stream().flatMap(Cells::each).filter(sum.cells()::contains).count();
     long all = reads.stream().flatMap(Cells::each).count();
-    boolean adds = Nodes.isCall(tree, "SUM", "SUBTOTAL")
-        || Nodes.terms(tree).stream().allMatch(term -> term instanceof Node.Reference)
-            && !Nodes.any(
-                tree,
-                node ->
-                    node instanceof Node.Binary binary && binary.operator() == Node.Operator.MINUS);
+    boolean plus = Nodes.terms(tree).stream().allMatch(term -> term instanceof Node.Reference)
+        && !Nodes.any(
+            tree,
+            node -> node instanceof Node.Binary binary && binary.operator() == Node.Operator.MINUS);
+    boolean adds = plus || Nodes.isCall(tree, "SUM", "SUBTOTAL");
     return adds && within >= 2 && within == all;
   }
 

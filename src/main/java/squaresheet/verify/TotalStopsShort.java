@@ -65,7 +65,8 @@ final class TotalStopsShort implements Check<SumCell> {
   private static boolean isAddedElsewhere(SumCell sum, int along) {
     return sum.book().links().readers(sum.tab().at(sum.ref(along))).stream()
         .flatMap(reader -> sum.book().links().reads(reader).stream())
-        .filter(cells -> !cells.isOne() && cells.block().columns() == sum.cells().block().columns())
+        .filter(cells ->
+            !cells.isOne() && cells.block().columns() == sum.cells().block().columns())
         .anyMatch(cells -> !cells.contains(sum.cells().first()));
   }
 
