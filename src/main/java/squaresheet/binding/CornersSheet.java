@@ -1,0 +1,121 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.List;
+import squaresheet.geometry.Point;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.Shape;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet;
+
+/** The corners of planes of free shape, with the area inside them by the corner formula. */
+final class CornersSheet {
+
+  static final String NAME = "Corners";
+
+  private static final int HEADING = 3;
+  private static final String FEET = "0.00##";
+
+  private record Corner(PlaneNotes plane, int number, int of, Point at) {}
+
+  private final List<Corner> corners = new ArrayList<>();
+  private final DraftSheet sheet;
+  private final TableDraft table;
+
+  CornersSheet(JobParts parts, DraftSheet sheet, PlanesSheet planes) {
+    this.sheet = sheet;
+    for (PlaneNotes plane : parts.planes()) {
+      if (plane.shape() instanceof Shape.Polygon polygon) {
+        List<Point> points = polygon.corners();
+        for (int i = 0; i < points.size(); i++) {
+          corners.add(new Corner(plane, i, points.size(), points.get(i)));
+        }
+      }
+    }
+    table = new TableDraft(sheet, HEADING, Math.max(1, corners.size()));
+    inputs();
+    computed(planes);
+  }
+
+  private void inputs() {
+    table.add(Column.of("corner_plane", "Plane", 16, item -> corners.isEmpty()
+        ? Entries.blankInput()
+        : Entries.input(corners.get(item).plane.id())));
+    table.add(Column.of("corner_number", "Corner", 8, item -> corners.isEmpty()
+        ? Entries.blankInput()
+        : Entries.input(corners.get(item).number + 1.0, "0")));
+    table.add(Column.of("corner_along", "Along the eave, ft", 11, item -> corners.isEmpty()
+        ? Entries.blankInput()
+        : Entries.input(corners.get(item).at.x().toFeet(), FEET)));
+    table.add(Column.of("corner_up", "Up the slope, ft", 11, item -> corners.isEmpty()
+        ? Entries.blankInput()
+        : Entries.input(corners.get(item).at.y().toFeet(), FEET)));
+  }
+
+  private void computed(PlanesSheet planes) {
+    table.add(Column.of(
+        "corner_up_slope",
+        "Up the slope, true, ft",
+        11,
+        item -> Entries.computed(
+            table.here(item, "corner_up") + "*" + stretch(planes.table(), item), FEET)));
+    table.add(Column.of(
+        "corner_cross",
+        "Cross term, sq ft",
+        12,
+        item -> Entries.computed(
+            at(item, "corner_along") + "*" + next(item, "corner_up_slope") + "-"
+                + next(item, "corner_along") + "*" + at(item, "corner_up_slope"),
+            "#,##0.00")));
+    table.add(Column.of(
+        "corner_side_length",
+        "Side to the next corner, ft",
+        12,
+        item -> Entries.computed(
+            "SQRT((" + next(item, "corner_along") + "-" + at(item, "corner_along") + ")^2+("
+                + next(item, "corner_up_slope") + "-" + at(item, "corner_up_slope") + ")^2)",
+            FEET)));
+  }
+
+  /** 1 where the plane was measured on the slope, its pitch factor where in plan. */
+  private String stretch(TableDraft planes, int item) {
+    String plane = "MATCH(" + table.here(item, "corner_plane") + ",plane_name,0)";
+    return corners.isEmpty()
+        ? "1"
+        : "IF(INDEX(plane_measured," + plane + ")=\"plan\",INDEX(pitch_factor," + plane + "),1)";
+  }
+
+  private String at(int item, String name) {
+    return table.here(item, name);
+  }
+
+  private String next(int item, String name) {
+    if (corners.isEmpty()) {
+      return table.here(item, name);
+    }
+    Corner corner = corners.get(item);
+    boolean last = corner.number + 1 == corner.of;
+    return table.here(last ? item - corner.number : item + 1, name);
+  }
+
+  /** The cell with the length of a side, counted from 0, of a plane by corners. */
+  Address side(String plane, int side) {
+    for (int item = 0; item < corners.size(); item++) {
+      if (corners.get(item).plane.id().equals(plane) && corners.get(item).number == side) {
+        return table.address(item, "corner_side_length");
+      }
+    }
+    throw new IllegalArgumentException("no side " + side + " of plane " + plane);
+  }
+
+  void write(Draft draft) {
+    Sheets.head(
+        sheet,
+        "Corners",
+        "Planes of free shape, corner by corner around the plane: along the eave from its left end,"
+            + " then up the slope.");
+    table.write(draft);
+    Sheets.table(sheet, HEADING, 2);
+  }
+}

@@ -1,0 +1,58 @@
+package squaresheet.binding;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.formula.Value;
+import squaresheet.product.Catalogue;
+import squaresheet.product.Selection;
+import squaresheet.roof.Plane;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.Roof;
+import squaresheet.roof.RoofNotes;
+import squaresheet.takeoff.Rulebook;
+
+/**
+ * What goes into a job workbook.
+ *
+ * @param labels what is said about the job, by label, in order
+ * @param notes the roof as written
+ * @param roof the roof, resolved
+ * @param field the field sheet it came from, if it came from one
+ * @param catalogue the products
+ * @param selection those chosen
+ * @param rulebook the rules
+ * @param given values for the job that come from elsewhere: settings typed, waste simulated
+ */
+record JobParts(
+    Map<String, String> labels,
+    RoofNotes notes,
+    Roof roof,
+    Optional<FieldNotes> field,
+    Catalogue catalogue,
+    Selection selection,
+    Rulebook rulebook,
+    Map<String, Value> given) {
+
+  /** The planes as written that made planes. */
+  List<PlaneNotes> planes() {
+    return notes.planes().stream()
+        .filter(plane -> roof.plane(plane.id()).isPresent())
+        .toList();
+  }
+
+  Plane resolved(PlaneNotes plane) {
+    return roof.plane(plane.id()).orElseThrow();
+  }
+
+  /** What the person wrote of an item, in one line; empty where that is not known. */
+  String wording(String item, List<String> properties) {
+    return properties.stream()
+        .map(property -> Map.entry(
+            property, field.map(notes -> notes.wording(item, property)).orElse("")))
+        .filter(entry -> !entry.getValue().isEmpty())
+        .map(entry -> entry.getKey().replace('_', ' ') + " " + entry.getValue())
+        .reduce((one, other) -> one + "; " + other)
+        .orElse("");
+  }
+}

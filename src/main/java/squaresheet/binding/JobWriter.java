@@ -1,0 +1,49 @@
+package squaresheet.binding;
+
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet;
+
+/** Writes a job as a workbook, sheet by sheet. */
+final class JobWriter {
+
+  private final JobParts parts;
+  private final Draft draft = new Draft();
+
+  JobWriter(JobParts parts) {
+    this.parts = parts;
+  }
+
+  Draft write() {
+    DraftSheet summary = draft.sheet(SummarySheet.NAME);
+    DraftSheet job = draft.sheet(SettingsSheet.NAME);
+    roof();
+    new SettingsSheet(parts, job).write(draft);
+    new ProductsSheet(
+            parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
+        .write(draft);
+    new TakeoffSheet(parts, draft.sheet(TakeoffSheet.NAME)).write(draft);
+    new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft);
+    parts
+        .field()
+        .filter(notes -> !notes.unread().isEmpty())
+        .ifPresent(
+            notes -> NotReadSheet.write(draft.sheet(NotReadSheet.NAME), notes.unread()));
+    Cautions.write(draft.sheet(Cautions.NAME));
+    new SummarySheet(parts, summary).write();
+    DraftValues.store(draft);
+    return draft;
+  }
+
+  private void roof() {
+    PlanesSheet planes =
+        new PlanesSheet(parts, draft.sheet(PlanesSheet.NAME), draft.sheet(PlanesSheet.WORK));
+    OpeningsSheet openings = new OpeningsSheet(parts, draft.sheet(OpeningsSheet.NAME));
+    CornersSheet corners = new CornersSheet(parts, draft.sheet(CornersSheet.NAME), planes);
+    EdgesSheet edges =
+        new EdgesSheet(parts, draft.sheet(EdgesSheet.NAME), planes, corners, openings);
+    planes.write(draft);
+    openings.write(draft);
+    corners.write(draft);
+    edges.write(draft);
+  }
+}

@@ -1,0 +1,108 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import squaresheet.formula.Value;
+import squaresheet.sheet.Block;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet;
+import squaresheet.sheet.DraftSheet.Entry;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Role;
+import squaresheet.sheet.Sheet;
+import squaresheet.takeoff.Rule;
+
+/** The sheet {@code Job}: what is said about the job, then every setting with its value, unit and source, each a defined name. */
+final class SettingsSheet {
+
+  static final String NAME = "Job";
+
+  private final JobParts parts;
+  private final DraftSheet sheet;
+  private int row = 3;
+
+  SettingsSheet(JobParts parts, DraftSheet sheet) {
+    this.parts = parts;
+    this.sheet = sheet;
+  }
+
+  void write(Draft draft) {
+    Sheets.head(
+        sheet,
+        "Job",
+        "Everything the estimator decides for this job. Rates are ratios: 0.10 or 10% is ten percent.");
+    headings("About the job", "Value", "", "");
+    parts.labels().forEach((label, text) -> {
+      sheet.put(new Ref(row, 0), Entries.label(label));
+      sheet.put(new Ref(row, 1), Entries.input(text));
+      row++;
+    });
+    row++;
+    headings("Setting", "Value", "Unit", "Where it comes from", "Name");
+    parts.rulebook().settings().forEach(rule -> setting(draft, rule));
+    List.of(52.0, 20.0, 10.0, 34.0, 22.0).forEach(new Widths(sheet)::next);
+    Sheets.page(sheet);
+    sheet.freeze(3, 1);
+  }
+
+  /** Gives widths to columns from the left. */
+  private static final class Widths {
+    private final DraftSheet sheet;
+    private int column;
+
+    Widths(DraftSheet sheet) {
+      this.sheet = sheet;
+    }
+
+    void next(double width) {
+      sheet.width(column++, width);
+    }
+  }
+
+  private void headings(String... texts) {
+    for (int at = 0; at < texts.length; at++) {
+      sheet.put(new Ref(row, at), Entry.text(texts[at]).as(Role.HEADING));
+    }
+    row++;
+  }
+
+  private void setting(Draft draft, Rule rule) {
+    Ref at = new Ref(row, 1);
+    sheet.put(new Ref(row, 0), Entries.label(rule.label()));
+    sheet.put(at, Entries.input(value(parts.given(), rule), Entries.format(rule)));
+    boolean bare = rule.holds() != Rule.Holds.NUMBER;
+    sheet.put(new Ref(row, 2), Entries.unit(bare ? "" : Entries.unit(rule.unit())));
+    sheet.put(new Ref(row, 3), Entries.note(comment(rule)));
+    sheet.put(new Ref(row, 4), Entries.unit(rule.name()));
+    draft.name(rule.name(), NAME + "!" + TableDraft.dollars(at));
+    validate(rule, at);
+    row++;
+  }
+
+  private static String comment(Rule rule) {
+    List<String> parts = new ArrayList<>(List.of(rule.source(), rule.note()));
+    parts.removeIf(String::isEmpty);
+    return String.join("; ", parts);
+  }
+
+  private void validate(Rule rule, Ref at) {
+    if (!rule.choices().isEmpty()) {
+      sheet.validate(Sheet.Validation.choice(
+          new Block(at, at), rule.choices(), "one of: " + String.join(", ", rule.choices())));
+    }
+  }
+
+  /** What was typed for a setting, else its default. */
+  static Value value(Map<String, Value> given, Rule rule) {
+    return given.containsKey(rule.name()) ? given.get(rule.name()) : usual(rule);
+  }
+
+  private static Value usual(Rule rule) {
+    return switch (rule.holds()) {
+      case NUMBER -> Value.of(Double.parseDouble(rule.formula()));
+      case TEXT -> new Value.Text(rule.formula());
+      case TRUTH -> new Value.Truth(Boolean.parseBoolean(rule.formula()));
+    };
+  }
+}

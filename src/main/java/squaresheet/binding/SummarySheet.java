@@ -1,0 +1,99 @@
+package squaresheet.binding;
+
+import java.util.List;
+import squaresheet.sheet.DraftSheet;
+import squaresheet.sheet.DraftSheet.Entry;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Role;
+import squaresheet.takeoff.Rule;
+
+/** The first sheet: the job at a glance, what to order, and how to read the others. */
+final class SummarySheet {
+
+  static final String NAME = "Summary";
+
+  private static final List<String> TOTALS = List.of(
+      "plan_area_total",
+      "roof_area",
+      "net_area",
+      "net_squares",
+      "waste_rate",
+      "gross_area",
+      "order_squares",
+      "eave_length",
+      "rake_length",
+      "ridge_length",
+      "hip_length",
+      "valley_length",
+      "sidewall_length",
+      "headwall_length");
+
+  private final JobParts parts;
+  private final DraftSheet sheet;
+  private int row;
+
+  SummarySheet(JobParts parts, DraftSheet sheet) {
+    this.parts = parts;
+    this.sheet = sheet;
+  }
+
+  void write() {
+    Sheets.head(
+        sheet,
+        parts.labels().values().stream().findFirst().filter(name -> !name.isEmpty()).orElse("Roof"),
+        "Job workbook. Every number here is live: it comes from the other sheets.");
+    row = 3;
+    headings("The roof", "", "");
+    TOTALS.forEach(name -> parts.rulebook().rule(name).ifPresent(this::total));
+    row++;
+    headings("To order", "Packs", "Pack");
+    parts.rulebook().rules().stream()
+        .filter(rule -> rule.role().flatMap(parts.selection()::of).isPresent())
+        .forEach(this::order);
+    row++;
+    legend();
+    sheet.put(new Ref(row, 0), Entry.text(Cautions.LINE).as(Role.CAUTION));
+    sheet.put(new Ref(row, 1), Entry.blank().as(Role.CAUTION));
+    sheet.put(new Ref(row, 2), Entry.blank().as(Role.CAUTION));
+    sheet.merge(new squaresheet.sheet.Block(new Ref(row, 0), new Ref(row, 2)));
+    sheet.height(row, 48);
+    sheet.width(0, 52).width(1, 14).width(2, 30);
+    Sheets.page(sheet);
+  }
+
+  private void headings(String... texts) {
+    for (int at = 0; at < texts.length; at++) {
+      sheet.put(new Ref(row, at), Entry.text(texts[at]).as(Role.HEADING));
+    }
+    row++;
+  }
+
+  private void total(Rule rule) {
+    sheet.put(new Ref(row, 0), Entries.label(rule.label()));
+    sheet.put(new Ref(row, 1), Entries.computed(rule.name(), Entries.format(rule)));
+    sheet.put(new Ref(row, 2), Entries.unit(Entries.unit(rule.unit())));
+    row++;
+  }
+
+  private void order(Rule rule) {
+    String name = rule.role().orElseThrow() + "_product";
+    sheet.put(
+        new Ref(row, 0),
+        Entries.computed("INDEX(catalogue_description,MATCH(" + name + ",catalogue_id,0))", "@"));
+    sheet.put(new Ref(row, 1), Entries.computed(rule.name(), "#,##0"));
+    sheet.put(
+        new Ref(row, 2),
+        Entries.computed("INDEX(catalogue_pack,MATCH(" + name + ",catalogue_id,0))", "@"));
+    row++;
+  }
+
+  private void legend() {
+    headings("How to read the sheets", "", "");
+    for (Role role : List.of(Role.INPUT, Role.COMPUTED, Role.TOTAL, Role.NOTE, Role.FLAG)) {
+      sheet.put(new Ref(row, 0), Entries.label(role.legend()));
+      sheet.put(new Ref(row, 1), Entry.text("1234").as(role));
+      row++;
+    }
+    row++;
+  }
+}
