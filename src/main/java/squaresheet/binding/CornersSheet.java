@@ -69,6 +69,11 @@ final class CornersSheet {
                 + next(item, "corner_along") + "*" + at(item, "corner_up_slope"),
             "#,##0.00")));
     table.add(Column.of(
+        "corner_reach",
+        "Plane reaches up, ft",
+        11,
+        item -> Entries.computed("MAX(" + around(item) + ")-MIN(" + around(item) + ")", FEET)));
+    table.add(Column.of(
         "corner_side_length",
         "Side to the next corner, ft",
         12,
@@ -88,6 +93,16 @@ final class CornersSheet {
 
   private String at(int item, String name) {
     return table.here(item, name);
+  }
+
+  /** The heights of all corners of the plane. */
+  private String around(int item) {
+    if (corners.isEmpty()) {
+      return at(item, "corner_up_slope");
+    }
+    int first = item - corners.get(item).number;
+    int last = first + corners.get(item).of - 1;
+    return at(first, "corner_up_slope") + ":" + at(last, "corner_up_slope");
   }
 
   private String next(int item, String name) {

@@ -41,7 +41,7 @@ final class OpeningsSheet {
     inputs();
     computed();
     table.add(Column.of(
-        "as_written",
+        "wording",
         "As written on the tape sheet",
         34,
         item -> Entries.note(

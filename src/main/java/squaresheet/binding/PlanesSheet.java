@@ -48,7 +48,7 @@ final class PlanesSheet {
     givens();
     rules();
     table.add(Column.of(
-        "as_written",
+        "wording",
         "As written on the tape sheet",
         34,
         item -> Entries.note(parts.wording("plane " + planes.get(item).id(), WORDED))));
@@ -113,7 +113,7 @@ final class PlanesSheet {
         IF({plane_shape}="triangle",{eave_width}/2,\
         IF({plane_shape}="trapezoid",({eave_width}-{plane_top})/2,0))))""");
     given("slope_height", "Height on the slope, ft", FEET, """
-        IF({plane_shape}="polygon",SUMPRODUCT(MAX((corner_plane={plane_name})*corner_up_slope)),\
+        IF({plane_shape}="polygon",INDEX(corner_reach,MATCH({plane_name},corner_plane,0)),\
         IF({plane_measured}="plan",{plane_up_slope}*SQRT(1+({pitch_rise}/12)^2),{plane_up_slope}))""");
     given("outline_area", "Area inside the corners, sq ft", "#,##0.0", """
         IF({plane_shape}="polygon",ABS(SUMIFS(corner_cross,corner_plane,{plane_name}))/2,\

@@ -119,8 +119,7 @@ final class ProductCells {
       Map.entry("lap", "end_lap_in"),
       Map.entry("net_free_area", "net_free_area_sq_in"),
       Map.entry("weight_limit", "weight_limit_lb"),
-      Map.entry("sheet_length", "length_in"),
-      Map.entry("sheet_width", "width_in"));
+      Map.entry("width", "width_in"));
 
   /** The headings of the catalogue that a person sees: {@code exposure_in} as {@code Exposure, in}. */
   static String heading(String column) {

@@ -99,6 +99,10 @@ final class RoofReader {
   }
 
   private void edge(RowReader row) {
+    if (row.has("other_side")) {
+      new SideRow(row).placeOn(planes);
+      return;
+    }
     if (row.isBlank("length")) {
       return;
     }

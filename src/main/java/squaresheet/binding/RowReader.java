@@ -105,6 +105,10 @@ final class RowReader {
     findings.add(finding);
   }
 
+  boolean has(String property) {
+    return table.column(property).isPresent();
+  }
+
   boolean isBlank(String property) {
     return table.column(property).isEmpty() || table.text(row, property).isEmpty();
   }

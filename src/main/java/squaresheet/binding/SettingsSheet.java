@@ -17,6 +17,7 @@ import squaresheet.takeoff.Rule;
 final class SettingsSheet {
 
   static final String NAME = "Job";
+  static final String TOLERANCE = "tape_tolerance";
 
   private final JobParts parts;
   private final DraftSheet sheet;
@@ -40,6 +41,7 @@ final class SettingsSheet {
     });
     row++;
     headings("Setting", "Value", "Unit", "Where it comes from", "Name");
+    tolerance(draft);
     parts.rulebook().settings().forEach(rule -> setting(draft, rule));
     List.of(52.0, 20.0, 10.0, 34.0, 22.0).forEach(new Widths(sheet)::next);
     Sheets.page(sheet);
@@ -77,6 +79,17 @@ final class SettingsSheet {
     sheet.put(new Ref(row, 4), Entries.unit(rule.name()));
     draft.name(rule.name(), NAME + "!" + TableDraft.dollars(at));
     validate(rule, at);
+    row++;
+  }
+
+  private void tolerance(Draft draft) {
+    Ref at = new Ref(row, 1);
+    sheet.put(new Ref(row, 0), Entries.label("Two tape readings of one edge may differ by"));
+    sheet.put(at, Entries.input(parts.notes().tapeTolerance().toInches(), "0.00##"));
+    sheet.put(new Ref(row, 2), Entries.unit("in"));
+    sheet.put(new Ref(row, 3), Entries.note("common practice"));
+    sheet.put(new Ref(row, 4), Entries.unit(TOLERANCE));
+    draft.name(TOLERANCE, NAME + "!" + TableDraft.dollars(at));
     row++;
   }
 

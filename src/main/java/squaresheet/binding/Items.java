@@ -1,0 +1,173 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.formula.Formula;
+import squaresheet.formula.Node;
+import squaresheet.formula.Respelling;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Block;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.Rulebook;
+
+/** Which cell of a job workbook is which item, and what its rules say as they stand. */
+final class Items {
+
+  private final Workbook book;
+  private final NamedCells names;
+  private final Rulebook rulebook;
+  private final Map<Where.OfItem, Address> cells = new LinkedHashMap<>();
+  private final List<BoundJob.BoundRule> rules = new ArrayList<>();
+  private final List<BoundJob.Part> coverage = new ArrayList<>();
+
+  Items(Workbook book, NamedCells names, Rulebook rulebook) {
+    this.book = book;
+    this.names = names;
+    this.rulebook = rulebook;
+  }
+
+  void of(List<FoundTable> tables) {
+    for (FoundTable table : tables) {
+      switch (table.table()) {
+        case "planes" -> rows(table, "plane ", "plane", Rule.Per.PLANE, "plane_name");
+        case "edges" -> rows(table, "edge ", "remarks", Rule.Per.EDGE, "edge_name");
+        case "openings" -> typed(table, "opening ", "opening");
+        default -> {}
+      }
+    }
+    job();
+  }
+
+  /** The cells of a table of the rulebook: what was typed, what is given, what is worked out, and the sums. */
+  private void rows(
+      FoundTable table, String subject, String key, Rule.Per per, String anchor) {
+    typed(table, subject, key);
+    List<Rule> named = rulebook.rules().stream()
+        .filter(rule -> rule.per() == per && !rule.name().equals(anchor))
+        .toList();
+    int bound = 0;
+    for (Rule rule : named) {
+      Optional<Address> first = names.cell(rule.name());
+      Optional<Block> block = names.block(rule.name());
+      if (first.isPresent() && block.isPresent()) {
+        bound++;
+        column(table, subject, key, rule, first.get());
+      }
+    }
+    coverage.add(new BoundJob.Part("rules of each " + per, bound, named.size()));
+  }
+
+  private void column(FoundTable table, String subject, String key, Rule rule, Address first) {
+    for (int row : table.rows(FoundTable.Row.DATA)) {
+      String item = subject + table.text(row, key);
+      Address cell = new Address(first.sheet(), new Ref(row, first.ref().column()));
+      cells.putIfAbsent(new Where.OfItem(item, rule.name()), cell);
+      if (rule.isWorkedOut()) {
+        rules.add(bound(rule, item, cell));
+      }
+    }
+    table.rows(FoundTable.Row.TOTAL).stream()
+        .map(row -> new Address(first.sheet(), new Ref(row, first.ref().column())))
+        .filter(cell -> book.cell(cell).isFormula())
+        .findFirst()
+        .ifPresent(cell -> cells.putIfAbsent(
+            new Where.OfItem("all " + subject.strip() + "s", rule.name()), cell));
+  }
+
+  private void typed(FoundTable table, String subject, String key) {
+    Map<String, String> columns = JobTables.ALL.get(table.table());
+    for (int row : table.rows(FoundTable.Row.DATA)) {
+      columns.forEach((property, name) -> table
+          .address(row, property)
+          .ifPresent(cell ->
+              cells.put(new Where.OfItem(subject + table.text(row, key), name), cell)));
+    }
+    coverage.add(new BoundJob.Part(
+        table.table() + " as typed",
+        (int) columns.keySet().stream().filter(it -> table.column(it).isPresent()).count(),
+        columns.size()));
+  }
+
+  private void job() {
+    List<Rule> all =
+        rulebook.rules().stream().filter(rule -> rule.per() == Rule.Per.JOB).toList();
+    int bound = 0;
+    for (Rule rule : all) {
+      Optional<Address> cell = rule.isWorkedOut()
+          ? names.needed(rule.name(), "the rule '" + rule.label() + "'")
+          : names.cell(rule.name());
+      if (cell.isPresent()) {
+        bound++;
+        cells.put(new Where.OfItem("job", rule.name()), cell.get());
+        if (rule.isWorkedOut()) {
+          rules.add(bound(rule, "job", cell.get()));
+        }
+      }
+    }
+    coverage.add(new BoundJob.Part("settings, products and rules of the job", bound, all.size()));
+  }
+
+  private BoundJob.BoundRule bound(Rule rule, String subject, Address cell) {
+    Optional<Formula> formula = Optional.of(book.cell(cell).formula())
+        .filter(text -> !text.isEmpty())
+        .map(Formula::parse)
+        .flatMap(Read::value)
+        .map(it -> it.respelled(new ToNames(cell)));
+    boolean same = formula.isPresent() && formula.equals(rulebook.formula(rule.name()));
+    return new BoundJob.BoundRule(rule.name(), subject, cell, formula, same);
+  }
+
+  /** Turns cells of the formula's own row back into the names of their columns. */
+  private final class ToNames implements Respelling {
+    private final Address here;
+
+    ToNames(Address here) {
+      this.here = here;
+    }
+
+    @Override
+    public Node reference(Node.Reference reference, boolean many) {
+      Block block = reference.block();
+      boolean ownRow = reference.isCell() && block.first().row() == here.ref().row();
+      String sheet = reference.sheet().isEmpty() ? here.sheet() : reference.sheet();
+      return ownRow
+          ? column(sheet, block.first())
+              .<Node>map(name -> new Node.Name("", name, Node.Span.NONE))
+              .orElse(reference)
+          : reference;
+    }
+  }
+
+  /** The name of the rule whose column lies over the cell. */
+  private Optional<String> column(String sheet, Ref cell) {
+    return rulebook.rules().stream()
+        .filter(rule -> rule.per() != Rule.Per.JOB)
+        .map(Rule::name)
+        .filter(name -> names
+                .cell(name)
+                .filter(it -> it.sheet().equalsIgnoreCase(sheet)
+                    && it.ref().column() == cell.column())
+                .isPresent()
+            && names.block(name).filter(block -> block.contains(cell)).isPresent())
+        .findFirst();
+  }
+
+  CellMap map() {
+    return new CellMap(cells);
+  }
+
+  List<BoundJob.BoundRule> rules() {
+    return rules;
+  }
+
+  List<BoundJob.Part> coverage() {
+    return coverage;
+  }
+}

@@ -1,0 +1,186 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.formula.Value;
+import squaresheet.product.Catalogue;
+import squaresheet.product.Role;
+import squaresheet.product.Selection;
+import squaresheet.roof.RoofNotes;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Cell;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.Rulebook;
+import squaresheet.tape.DateSystem;
+import squaresheet.tape.TapeUnit;
+
+/** Reads a job workbook back by its defined names and headings, wherever its sheets, rows and columns have gone. */
+final class JobReader {
+
+  private final Workbook book;
+  private final String file;
+  private final Rulebook rulebook;
+  private final NamedCells names;
+  private final BookValues values;
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<FoundTable> tables = new ArrayList<>();
+  private final Items items;
+
+  JobReader(Workbook book, String file, Rulebook rulebook) {
+    this.book = book;
+    this.file = file;
+    this.rulebook = rulebook;
+    names = new NamedCells(book, file);
+    values = new BookValues(book);
+    items = new Items(book, names, rulebook);
+  }
+
+  Read<BoundJob> read() {
+    JobTables.ALL.forEach((table, columns) ->
+        new NamedTable(names, values, file, table, columns).find().ifPresent(tables::add));
+    if (tables.stream().noneMatch(table -> table.table().equals("planes"))) {
+      return Read.nothing(Complaint.SHEET_MISSING.at(
+          new Where.InFile(file),
+          "a job workbook must have the table of planes with its defined names (plane_name,"
+              + " pitch_rise, …), but has none"));
+    }
+    missingColumns();
+    RoofReader roof = new RoofReader(tape()).read(tables);
+    findings.addAll(roof.findings());
+    Map<String, Value> settings = settings();
+    Catalogue catalogue = catalogue();
+    Selection selection = selection(catalogue);
+    items.of(tables);
+    findings.addAll(names.findings());
+    BoundJob job = new BoundJob(
+        labels(),
+        new RoofNotes(roof.planes(), tolerance()),
+        catalogue,
+        selection,
+        settings,
+        items.rules(),
+        items.map(),
+        items.coverage());
+    return Read.of(job, findings);
+  }
+
+  private void missingColumns() {
+    for (FoundTable table : tables) {
+      JobTables.ALL.get(table.table()).forEach((property, name) -> {
+        if (table.column(property).isEmpty()) {
+          findings.add(Complaint.COLUMN_MISSING.at(
+              table.grid().where(table.heading(), table.first()),
+              "the table of " + table.table() + " must have the column '"
+                  + property.replace('_', ' ') + "' (defined name " + name
+                  + "), but it is missing"));
+        }
+      });
+    }
+  }
+
+  private Tape tape() {
+    DateSystem dates = book.date1904() ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
+    return new Tape(TapeUnit.FEET, Locale.ENGLISH, dates);
+  }
+
+  private squaresheet.units.Length tolerance() {
+    return names
+        .cell(SettingsSheet.TOLERANCE)
+        .map(values::value)
+        .filter(Value.Number.class::isInstance)
+        .map(value -> squaresheet.units.Length.nearestInches(((Value.Number) value).value()))
+        .orElse(RoofNotes.usualTolerance());
+  }
+
+  private Map<String, Value> settings() {
+    Map<String, Value> settings = new LinkedHashMap<>();
+    for (Rule rule : rulebook.settings()) {
+      names
+          .needed(rule.name(), "the setting '" + rule.label() + "'")
+          .flatMap(cell -> setting(rule, cell))
+          .ifPresent(value -> settings.put(rule.name(), value));
+    }
+    return settings;
+  }
+
+  private Optional<Value> setting(Rule rule, Address cell) {
+    Value value = values.value(cell);
+    boolean fits =
+        switch (rule.holds()) {
+          case NUMBER -> value instanceof Value.Number;
+          case TEXT -> value instanceof Value.Text;
+          case TRUTH -> value instanceof Value.Truth;
+        };
+    if (!fits) {
+      String text = Cells.text(book.cell(cell));
+      findings.add(Complaint.NOT_A_NUMBER.at(
+          new Where.InCell(file, cell),
+          text,
+          "",
+          rule.label() + " must be " + must(rule) + ", but "
+              + (text.isEmpty() ? "the cell is empty" : "reads '" + text + "'")
+              + "; the usual value counts instead"));
+    }
+    return fits ? Optional.of(value) : Optional.empty();
+  }
+
+  private static String must(Rule rule) {
+    if (!rule.choices().isEmpty()) {
+      return "one of " + String.join(", ", rule.choices());
+    }
+    return switch (rule.holds()) {
+      case NUMBER -> "a number" + unit(rule);
+      case TEXT -> "a word";
+      case TRUTH -> "TRUE or FALSE";
+    };
+  }
+
+  private static String unit(Rule rule) {
+    return rule.unit().equals(squaresheet.units.Unit.RATIO) ? "" : " in " + rule.unit();
+  }
+
+  private Catalogue catalogue() {
+    Read<Catalogue> read = new CatalogueSheet(book, file, names, values).read();
+    findings.addAll(read.findings());
+    return read.value().orElse(new Catalogue(List.of()));
+  }
+
+  private Selection selection(Catalogue catalogue) {
+    Map<Role, Selection.Choice> choices = new EnumMap<>(Role.class);
+    for (Role role : Role.values()) {
+      names.cell(role + "_product").ifPresent(cell -> {
+        String id = Cells.text(values.cell(cell));
+        if (!id.isEmpty()) {
+          choices.put(role, new Selection.Choice(id, new Where.InCell(file, cell)));
+        }
+      });
+    }
+    Read<Selection> read = Selection.read(catalogue, choices);
+    findings.addAll(read.findings());
+    return read.value().orElseGet(() -> new Selection(Map.of()));
+  }
+
+  private Map<String, String> labels() {
+    Map<String, String> labels = new LinkedHashMap<>();
+    rulebook.settings().stream()
+        .flatMap(rule -> names.cell(rule.name()).stream())
+        .findFirst()
+        .flatMap(cell -> book.sheet(cell.sheet()))
+        .ifPresent(sheet -> LabelFinder.find(new SheetGrid(file, sheet), List.of(), "job").stream()
+            .filter(label -> label.meaning().holds() == Holds.TEXT
+                || label.meaning().holds() == Holds.DATE)
+            .forEach(label -> labels.putIfAbsent(
+                label.meaning().property(), Cells.text(label.cell()))));
+    return labels;
+  }
+
+}
