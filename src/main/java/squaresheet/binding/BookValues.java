@@ -81,9 +81,8 @@ final class BookValues {
   private Optional<Node> defined(Node.Name name, String sheet) {
     return names.computeIfAbsent(
         key(sheet) + "!" + key(name.name()),
-        unknown -> book.name(name.name(), sheet)
-            .flatMap(it -> formula(it.text()))
-            .map(Formula::tree));
+        unknown ->
+            book.name(name.name(), sheet).flatMap(it -> formula(it.text())).map(Formula::tree));
   }
 
   /** What stands behind references and names for the formula of a cell. */

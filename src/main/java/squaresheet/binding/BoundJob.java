@@ -14,7 +14,7 @@ import squaresheet.sheet.Address;
  * A job as a workbook holds it: what was typed, taken out of the cells, and which cell is which value. Typed cells are taken
  * as they stand; a formula in the place of a typed value is worked out anew. Stored results are never taken.
  *
- * @param labels what is said about the job, by property such as {@code customer}
+ * @param labels what is said about the job, by defined name such as {@code job_customer}
  * @param roof the roof as written
  * @param catalogue the products
  * @param selection those chosen

@@ -51,8 +51,7 @@ final class CatalogueSheet {
         rows.add(read);
       }
     }
-    return Catalogue.read(
-        List.copyOf(columns.keySet()), rows, new Where.InCell(file, id.get()));
+    return Catalogue.read(List.copyOf(columns.keySet()), rows, new Where.InCell(file, id.get()));
   }
 
   private static boolean hasNumbers(Catalogue.Row row) {
@@ -84,8 +83,7 @@ final class CatalogueSheet {
             file,
             new Address(
                 sheet,
-                new Ref(
-                    row, columns.getOrDefault(heading, columns.getOrDefault("id", 0))))));
+                new Ref(row, columns.getOrDefault(heading, columns.getOrDefault("id", 0))))));
   }
 
   /** Lengths are put so that they read back exactly: 13.267716535433072 is 337 mm. */
@@ -95,5 +93,4 @@ final class CatalogueSheet {
         ? Length.nearestInches(number.value()).toString()
         : Cells.text(cell);
   }
-
 }

@@ -39,18 +39,34 @@ final class CornersSheet {
   }
 
   private void inputs() {
-    table.add(Column.of("corner_plane", "Plane", 16, item -> corners.isEmpty()
-        ? Entries.blankInput()
-        : Entries.input(corners.get(item).plane.id())));
-    table.add(Column.of("corner_number", "Corner", 8, item -> corners.isEmpty()
-        ? Entries.blankInput()
-        : Entries.input(corners.get(item).number + 1.0, "0")));
-    table.add(Column.of("corner_along", "Along the eave, ft", 11, item -> corners.isEmpty()
-        ? Entries.blankInput()
-        : Entries.input(corners.get(item).at.x().toFeet(), FEET)));
-    table.add(Column.of("corner_up", "Up the slope, ft", 11, item -> corners.isEmpty()
-        ? Entries.blankInput()
-        : Entries.input(corners.get(item).at.y().toFeet(), FEET)));
+    table.add(Column.of(
+        "corner_plane",
+        "Plane",
+        16,
+        item -> corners.isEmpty()
+            ? Entries.blankInput()
+            : Entries.input(corners.get(item).plane.id())));
+    table.add(Column.of(
+        "corner_number",
+        "Corner",
+        8,
+        item -> corners.isEmpty()
+            ? Entries.blankInput()
+            : Entries.input(corners.get(item).number + 1.0, "0")));
+    table.add(Column.of(
+        "corner_along",
+        "Along the eave, ft",
+        11,
+        item -> corners.isEmpty()
+            ? Entries.blankInput()
+            : Entries.input(corners.get(item).at.x().toFeet(), FEET)));
+    table.add(Column.of(
+        "corner_up",
+        "Up the slope, ft",
+        11,
+        item -> corners.isEmpty()
+            ? Entries.blankInput()
+            : Entries.input(corners.get(item).at.y().toFeet(), FEET)));
   }
 
   private void computed(PlanesSheet planes) {

@@ -116,11 +116,9 @@ final class EdgesSheet {
 
   private void inputs() {
     table.add(Column.of("edge_name", "Edge", 20, item -> Entries.input(lines.get(item).name)));
-    table.add(Column.of(
-            "edge_kind", "Edge kind", 13, item -> Entries.input(lines.get(item).kind))
+    table.add(Column.of("edge_kind", "Edge kind", 13, item -> Entries.input(lines.get(item).kind))
         .oneOf(kinds()));
-    table.add(
-        Column.of("edge_plane", "Plane", 14, item -> Entries.input(lines.get(item).plane)));
+    table.add(Column.of("edge_plane", "Plane", 14, item -> Entries.input(lines.get(item).plane)));
     side("edge_side", "Side", 9, item -> lines.get(item).side.map(Side::name));
     side("edge_meets", "Meets plane", 14, item -> lines.get(item).other.map(Side::plane));
     side("edge_other_side", "Its side", 9, item -> lines.get(item).other.map(Side::name));
@@ -150,28 +148,23 @@ final class EdgesSheet {
       String heading,
       double width,
       java.util.function.IntFunction<Optional<String>> of) {
-    table.add(Column.of(
-        name,
-        heading,
-        width,
-        item -> of.apply(item).map(Entries::input).orElseGet(Entries::blankInput)));
+    table.add(Column.of(name, heading, width, item -> of.apply(item)
+        .map(Entries::input)
+        .orElseGet(Entries::blankInput)));
   }
 
   private void lengths() {
     table.add(Column.of(
         "edge_by_shape", "Length by shape, ft", 10, item -> Entries.computed(byShape(item), FEET)));
     table.add(Column.of("edge_taped", "Taped, ft", 9, item -> taped(lines.get(item).side)));
-    table.add(Column.of(
-        "edge_other_by_shape",
-        "Other plane: length by shape, ft",
-        10,
-        item -> lines.get(item).other
-            .map(side -> Entries.computed(byShape(side), FEET))
-            .orElseGet(Entry::blank)));
+    table.add(Column.of("edge_other_by_shape", "Other plane: length by shape, ft", 10, item -> lines
+        .get(item)
+        .other
+        .map(side -> Entries.computed(byShape(side), FEET))
+        .orElseGet(Entry::blank)));
     table.add(Column.of(
         "edge_other_taped", "Other plane: taped, ft", 9, item -> taped(lines.get(item).other)));
-    table.add(Column.of(
-            "edge_length", "Length, ft", 10, item -> Entries.computed(used(item), FEET))
+    table.add(Column.of("edge_length", "Length, ft", 10, item -> Entries.computed(used(item), FEET))
         .inTotal());
     table.add(Column.of(
         "edge_apart",
@@ -199,7 +192,8 @@ final class EdgesSheet {
 
   private String used(int item) {
     String meets = table.here(item, "edge_meets");
-    return "IF(" + meets + "=\"\"," + first(item) + ",(" + first(item) + "+" + second(item) + ")/2)";
+    return "IF(" + meets + "=\"\"," + first(item) + ",(" + first(item) + "+" + second(item)
+        + ")/2)";
   }
 
   private String apart(int item) {
@@ -246,7 +240,8 @@ final class EdgesSheet {
             item -> Entries.computed(
                 RowNames.rowFormula(
                     formula,
-                    name -> table.has(name) ? Optional.of(table.here(item, name)) : Optional.empty()),
+                    name ->
+                        table.has(name) ? Optional.of(table.here(item, name)) : Optional.empty()),
                 Entries.format(rule))));
       }
     }

@@ -46,8 +46,7 @@ final class Items {
   }
 
   /** The cells of a table of the rulebook: what was typed, what is given, what is worked out, and the sums. */
-  private void rows(
-      FoundTable table, String subject, String key, Rule.Per per, String anchor) {
+  private void rows(FoundTable table, String subject, String key, Rule.Per per, String anchor) {
     typed(table, subject, key);
     List<Rule> named = rulebook.rules().stream()
         .filter(rule -> rule.per() == per && !rule.name().equals(anchor))
@@ -77,8 +76,8 @@ final class Items {
         .map(row -> new Address(first.sheet(), new Ref(row, first.ref().column())))
         .filter(cell -> book.cell(cell).isFormula())
         .findFirst()
-        .ifPresent(cell -> cells.putIfAbsent(
-            new Where.OfItem("all " + subject.strip() + "s", rule.name()), cell));
+        .ifPresent(cell ->
+            cells.putIfAbsent(new Where.OfItem("all " + subject.strip() + "s", rule.name()), cell));
   }
 
   private void typed(FoundTable table, String subject, String key) {
@@ -86,12 +85,13 @@ final class Items {
     for (int row : table.rows(FoundTable.Row.DATA)) {
       columns.forEach((property, name) -> table
           .address(row, property)
-          .ifPresent(cell ->
-              cells.put(new Where.OfItem(subject + table.text(row, key), name), cell)));
+          .ifPresent(
+              cell -> cells.put(new Where.OfItem(subject + table.text(row, key), name), cell)));
     }
     coverage.add(new BoundJob.Part(
         table.table() + " as typed",
-        (int) columns.keySet().stream().filter(it -> table.column(it).isPresent()).count(),
+        (int)
+            columns.keySet().stream().filter(it -> table.column(it).isPresent()).count(),
         columns.size()));
   }
 
@@ -119,9 +119,17 @@ final class Items {
         .filter(text -> !text.isEmpty())
         .map(Formula::parse)
         .flatMap(Read::value)
-        .map(it -> it.respelled(new ToNames(cell)));
+        .map(it -> it.respelled(new ToNames(cell)))
+        .map(Items::plain);
     boolean same = formula.isPresent() && formula.equals(rulebook.formula(rule.name()));
     return new BoundJob.BoundRule(rule.name(), subject, cell, formula, same);
+  }
+
+  /** Some programs save TRUE as the function TRUE(). */
+  private static Formula plain(Formula formula) {
+    String text = formula.toString();
+    String plain = text.replaceAll("\\b(TRUE|FALSE)\\(\\)", "$1");
+    return plain.equals(text) ? formula : Formula.of(plain);
   }
 
   /** Turns cells of the formula's own row back into the names of their columns. */
@@ -152,8 +160,8 @@ final class Items {
         .map(Rule::name)
         .filter(name -> names
                 .cell(name)
-                .filter(it -> it.sheet().equalsIgnoreCase(sheet)
-                    && it.ref().column() == cell.column())
+                .filter(
+                    it -> it.sheet().equalsIgnoreCase(sheet) && it.ref().column() == cell.column())
                 .isPresent()
             && names.block(name).filter(block -> block.contains(cell)).isPresent())
         .findFirst();

@@ -15,7 +15,7 @@ import squaresheet.takeoff.Rulebook;
 /**
  * What goes into a job workbook.
  *
- * @param labels what is said about the job, by label, in order
+ * @param labels what is said about the job, by defined name
  * @param notes the roof as written
  * @param roof the roof, resolved
  * @param field the field sheet it came from, if it came from one

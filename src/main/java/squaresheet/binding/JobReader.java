@@ -16,7 +16,6 @@ import squaresheet.product.Role;
 import squaresheet.product.Selection;
 import squaresheet.roof.RoofNotes;
 import squaresheet.sheet.Address;
-import squaresheet.sheet.Cell;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
@@ -171,16 +170,11 @@ final class JobReader {
 
   private Map<String, String> labels() {
     Map<String, String> labels = new LinkedHashMap<>();
-    rulebook.settings().stream()
-        .flatMap(rule -> names.cell(rule.name()).stream())
-        .findFirst()
-        .flatMap(cell -> book.sheet(cell.sheet()))
-        .ifPresent(sheet -> LabelFinder.find(new SheetGrid(file, sheet), List.of(), "job").stream()
-            .filter(label -> label.meaning().holds() == Holds.TEXT
-                || label.meaning().holds() == Holds.DATE)
-            .forEach(label -> labels.putIfAbsent(
-                label.meaning().property(), Cells.text(label.cell()))));
+    SettingsSheet.LABELS.keySet().forEach(name -> names
+        .cell(name)
+        .map(cell -> Cells.text(values.cell(cell)))
+        .filter(text -> !text.isEmpty())
+        .ifPresent(text -> labels.put(name, text)));
     return labels;
   }
-
 }

@@ -18,16 +18,14 @@ final class JobWriter {
     DraftSheet job = draft.sheet(SettingsSheet.NAME);
     roof();
     new SettingsSheet(parts, job).write(draft);
-    new ProductsSheet(
-            parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
+    new ProductsSheet(parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
         .write(draft);
     new TakeoffSheet(parts, draft.sheet(TakeoffSheet.NAME)).write(draft);
     new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft);
     parts
         .field()
         .filter(notes -> !notes.unread().isEmpty())
-        .ifPresent(
-            notes -> NotReadSheet.write(draft.sheet(NotReadSheet.NAME), notes.unread()));
+        .ifPresent(notes -> NotReadSheet.write(draft.sheet(NotReadSheet.NAME), notes.unread()));
     Cautions.write(draft.sheet(Cautions.NAME));
     new SummarySheet(parts, summary).write();
     DraftValues.store(draft);

@@ -27,9 +27,8 @@ final class NamedCells {
 
   /** The one cell of a name, if it has one on a sheet that is there. */
   Optional<Address> cell(String name) {
-    return book.name(name)
-        .flatMap(Workbook.Name::cell)
-        .filter(cell -> book.sheet(cell.sheet()).isPresent());
+    return book.name(name).flatMap(Workbook.Name::cell).filter(cell -> book.sheet(cell.sheet())
+        .isPresent());
   }
 
   /** The block of a name on the sheet of {@link #cell}. */
@@ -41,7 +40,8 @@ final class NamedCells {
   Optional<Address> needed(String name, String what) {
     Optional<Address> cell = cell(name);
     if (cell.isEmpty()) {
-      String is = book.name(name).map(there -> "stands for '" + there.text() + "'").orElse("is not there");
+      String is =
+          book.name(name).map(there -> "stands for '" + there.text() + "'").orElse("is not there");
       findings.add(Complaint.NAME_MISSING.at(
           new Where.InFile(file),
           "the defined name " + name + " must stand for the cell of " + what + ", but " + is

@@ -47,12 +47,14 @@ final class NamedTable {
         .filter(cell -> cell.sheet().equalsIgnoreCase(sheet.get().name()))
         .flatMap(cell -> names.block(name))
         .ifPresent(block -> blocks.put(property, block)));
-    int heading =
-        blocks.values().stream().mapToInt(block -> NamedCells.heading(block).row()).min().orElse(0);
+    int heading = blocks.values().stream()
+        .mapToInt(block -> NamedCells.heading(block).row())
+        .min()
+        .orElse(0);
     Grid grid = new Worked(new SheetGrid(file, sheet.get()), values);
     List<FoundColumn> found = new ArrayList<>();
-    columns.forEach((property, name) -> column(grid, heading, property, blocks.get(property))
-        .ifPresent(found::add));
+    columns.forEach((property, name) ->
+        column(grid, heading, property, blocks.get(property)).ifPresent(found::add));
     found.sort(Comparator.comparingInt(FoundColumn::at));
     int last = found.stream().mapToInt(FoundColumn::at).max().orElse(0);
     int first = found.stream().mapToInt(FoundColumn::at).min().orElse(0);
@@ -75,8 +77,7 @@ final class NamedTable {
     for (int at = 0; at < grid.columns(); at++) {
       Heading over = Heading.of(grid.text(heading, at));
       if (!over.isEmpty() && Words.fit(over, meaning).score() >= 0.95) {
-        return Optional.of(
-            new FoundColumn(at, over, meaning, over.unit(), 0.95, "by its heading"));
+        return Optional.of(new FoundColumn(at, over, meaning, over.unit(), 0.95, "by its heading"));
       }
     }
     return Optional.empty();

@@ -20,8 +20,7 @@ final class OpeningsSheet {
 
   private static final int HEADING = 3;
   private static final String FEET = "0.00##";
-  private static final List<String> WORDED =
-      List.of("width", "up_slope", "from_left", "from_eave");
+  private static final List<String> WORDED = List.of("width", "up_slope", "from_left", "from_eave");
 
   private record Cut(PlaneNotes plane, OpeningNotes opening) {}
 
@@ -31,12 +30,10 @@ final class OpeningsSheet {
 
   OpeningsSheet(JobParts parts, DraftSheet sheet) {
     this.sheet = sheet;
-    parts
-        .planes()
-        .forEach(plane -> plane.openings().stream()
-            .filter(opening -> parts.resolved(plane).openings().stream()
-                .anyMatch(known -> known.id().equals(opening.id())))
-            .forEach(opening -> cuts.add(new Cut(plane, opening))));
+    parts.planes().forEach(plane -> plane.openings().stream()
+        .filter(opening -> parts.resolved(plane).openings().stream()
+            .anyMatch(known -> known.id().equals(opening.id())))
+        .forEach(opening -> cuts.add(new Cut(plane, opening))));
     table = new TableDraft(sheet, HEADING, Math.max(1, cuts.size()));
     inputs();
     computed();
@@ -73,8 +70,12 @@ final class OpeningsSheet {
     return shape instanceof Shape.Rectangle rectangle
         ? List.of(rectangle.eave(), rectangle.rake())
         : List.of(
-            shape.corners(1).stream().map(corner -> corner.x()).reduce(Length.ZERO, OpeningsSheet::longer),
-            shape.corners(1).stream().map(corner -> corner.y()).reduce(Length.ZERO, OpeningsSheet::longer));
+            shape.corners(1).stream()
+                .map(corner -> corner.x())
+                .reduce(Length.ZERO, OpeningsSheet::longer),
+            shape.corners(1).stream()
+                .map(corner -> corner.y())
+                .reduce(Length.ZERO, OpeningsSheet::longer));
   }
 
   private static Length longer(Length one, Length other) {
@@ -82,22 +83,27 @@ final class OpeningsSheet {
   }
 
   private void text(String name, String heading, double width, Function<Cut, String> of) {
-    table.add(Column.of(name, heading, width, item -> cuts.isEmpty()
-        ? Entries.blankInput()
-        : Entries.input(of.apply(cuts.get(item)))));
+    table.add(Column.of(
+        name,
+        heading,
+        width,
+        item -> cuts.isEmpty() ? Entries.blankInput() : Entries.input(of.apply(cuts.get(item)))));
   }
 
   private void length(String name, String heading, Function<Cut, Length> of) {
     place(name, heading, cut -> java.util.Optional.of(of.apply(cut)));
   }
 
-  private void place(
-      String name, String heading, Function<Cut, java.util.Optional<Length>> of) {
-    table.add(Column.of(name, heading, 10, item -> cuts.isEmpty()
-        ? Entries.blankInput()
-        : of.apply(cuts.get(item))
-            .map(length -> Entries.input(length.toFeet(), FEET))
-            .orElseGet(Entries::blankInput)));
+  private void place(String name, String heading, Function<Cut, java.util.Optional<Length>> of) {
+    table.add(Column.of(
+        name,
+        heading,
+        10,
+        item -> cuts.isEmpty()
+            ? Entries.blankInput()
+            : of.apply(cuts.get(item))
+                .map(length -> Entries.input(length.toFeet(), FEET))
+                .orElseGet(Entries::blankInput)));
   }
 
   private void computed() {

@@ -10,7 +10,6 @@ import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.Measured;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
-import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.takeoff.Rule;
 import squaresheet.units.Length;
 
@@ -24,8 +23,8 @@ final class PlanesSheet {
   private static final String FEET = "0.00##";
 
   /** Rules of a plane that stand beside its measures; all others stand on the second sheet. */
-  private static final Set<String> BESIDE = Set.of(
-      "pitch_factor", "gross_sloped_area", "net_sloped_area", "plan_area", "plane_squares");
+  private static final Set<String> BESIDE =
+      Set.of("pitch_factor", "gross_sloped_area", "net_sloped_area", "plan_area", "plane_squares");
 
   private static final List<String> WORDED =
       List.of("eave", "up_slope", "top", "offset", "pitch", "corners");
@@ -93,8 +92,8 @@ final class PlanesSheet {
             "plane_measured",
             "Measured on slope/plan",
             10,
-            item -> Entries.input(
-                planes.get(item).measured() == Measured.IN_PLAN ? "plan" : "slope"))
+            item ->
+                Entries.input(planes.get(item).measured() == Measured.IN_PLAN ? "plan" : "slope"))
         .oneOf(List.of("slope", "plan")));
   }
 
@@ -123,8 +122,7 @@ final class PlanesSheet {
   }
 
   private void given(String name, String heading, String format, String formula) {
-    table.add(Column.of(
-        name, heading, 9, item -> Entries.computed(filled(formula, item), format)));
+    table.add(Column.of(name, heading, 9, item -> Entries.computed(filled(formula, item), format)));
   }
 
   private String filled(String formula, int item) {
@@ -155,7 +153,8 @@ final class PlanesSheet {
         item -> Entries.computed(formula(at, rule, item), Entries.format(rule)));
     boolean summed = rule.holds() == Rule.Holds.NUMBER
         && switch (rule.unit().kind()) {
-          case PLAN_AREA, SLOPED_AREA, AREA, SQUARES, PIECES, LENGTH -> !rule.name().equals("ice_reach");
+          case PLAN_AREA, SLOPED_AREA, AREA, SQUARES, PIECES, LENGTH ->
+            !rule.name().equals("ice_reach");
           default -> false;
         };
     at.add(summed ? column.inTotal() : column);

@@ -73,11 +73,11 @@ final class ProductsSheet {
           item -> cell(item, column)));
     }
     derived("covers_per_piece", "Covers per piece, sq ft", "{length_in}*{exposure_in}/144");
-    derived("covers_per_pack", "Covers per pack, sq ft", "{length_in}*{exposure_in}/144*{pieces_per_pack}");
     derived(
-        "courses_per_square",
-        "Courses up 10 ft",
-        "120/{exposure_in}");
+        "covers_per_pack",
+        "Covers per pack, sq ft",
+        "{length_in}*{exposure_in}/144*{pieces_per_pack}");
+    derived("courses_per_square", "Courses up 10 ft", "120/{exposure_in}");
     table.write(draft);
     Sheets.table(sheet, HEADING, 1);
   }
@@ -121,8 +121,7 @@ final class ProductsSheet {
 
   private void heading(String... texts) {
     for (int at = 0; at < texts.length; at++) {
-      chosen.put(
-          new Ref(row, at), Entry.text(texts[at]).as(squaresheet.sheet.Role.HEADING));
+      chosen.put(new Ref(row, at), Entry.text(texts[at]).as(squaresheet.sheet.Role.HEADING));
     }
     row++;
   }
@@ -184,8 +183,7 @@ final class ProductsSheet {
   }
 
   private static String looked(Role role, String column, Rule rule) {
-    boolean feet = column.endsWith("_in")
-        && rule.unit().toString().equals("ft");
+    boolean feet = column.endsWith("_in") && rule.unit().toString().equals("ft");
     return "INDEX(catalogue_" + column + ",MATCH(" + role + "_product,catalogue_id,0))"
         + (feet ? "/12" : "");
   }

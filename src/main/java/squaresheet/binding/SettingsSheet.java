@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import squaresheet.formula.Value;
@@ -19,6 +20,9 @@ final class SettingsSheet {
   static final String NAME = "Job";
   static final String TOLERANCE = "tape_tolerance";
 
+  /** What is said about a job, and the defined names of the cells that say it. */
+  static final Map<String, String> LABELS = labels();
+
   private final JobParts parts;
   private final DraftSheet sheet;
   private int row = 3;
@@ -28,17 +32,32 @@ final class SettingsSheet {
     this.sheet = sheet;
   }
 
+  private static Map<String, String> labels() {
+    Map<String, String> labels = new LinkedHashMap<>();
+    labels.put("job_name", "Job name");
+    labels.put("job_customer", "Customer");
+    labels.put("job_site", "Site");
+    labels.put("job_date", "Measured on");
+    labels.put("job_measured_by", "Measured by");
+    return labels;
+  }
+
+  private void label(Draft draft, String name, String label) {
+    Ref at = new Ref(row, 1);
+    sheet.put(new Ref(row, 0), Entries.label(label));
+    sheet.put(at, Entries.input(parts.labels().getOrDefault(name, "")));
+    sheet.put(new Ref(row, 4), Entries.unit(name));
+    draft.name(name, NAME + "!" + TableDraft.dollars(at));
+    row++;
+  }
+
   void write(Draft draft) {
     Sheets.head(
         sheet,
         "Job",
         "Everything the estimator decides for this job. Rates are ratios: 0.10 or 10% is ten percent.");
     headings("About the job", "Value", "", "");
-    parts.labels().forEach((label, text) -> {
-      sheet.put(new Ref(row, 0), Entries.label(label));
-      sheet.put(new Ref(row, 1), Entries.input(text));
-      row++;
-    });
+    LABELS.forEach((name, label) -> label(draft, name, label));
     row++;
     headings("Setting", "Value", "Unit", "Where it comes from", "Name");
     tolerance(draft);

@@ -25,8 +25,8 @@ final class SideRow {
     if (!part.equals("none")) {
       return;
     }
-    Optional<EdgeKind> kind = row.text("edge")
-        .flatMap(text -> row.word("edge", text, EdgeKind::from, EdgeKind.words()));
+    Optional<EdgeKind> kind =
+        row.text("edge").flatMap(text -> row.word("edge", text, EdgeKind::from, EdgeKind.words()));
     String plane = row.text("plane").orElse("");
     String side = row.text("side").orElse("");
     String other = row.text("meets").orElse("");
@@ -39,10 +39,7 @@ final class SideRow {
     Meets meets = otherSide.isEmpty() ? Meets.read(other) : new Meets.Named(other, otherSide);
     put(planes, plane, new SideNotes(side, kind, taped, meets));
     if (!otherSide.isEmpty()) {
-      put(
-          planes,
-          other,
-          new SideNotes(otherSide, kind, otherTaped, new Meets.Named(plane, side)));
+      put(planes, other, new SideNotes(otherSide, kind, otherTaped, new Meets.Named(plane, side)));
     }
   }
 

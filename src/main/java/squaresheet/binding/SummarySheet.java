@@ -40,7 +40,7 @@ final class SummarySheet {
   void write() {
     Sheets.head(
         sheet,
-        parts.labels().values().stream().findFirst().filter(name -> !name.isEmpty()).orElse("Roof"),
+        parts.labels().getOrDefault("job_name", "Roof"),
         "Job workbook. Every number here is live: it comes from the other sheets.");
     row = 3;
     headings("The roof", "", "");

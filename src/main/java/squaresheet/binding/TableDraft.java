@@ -132,8 +132,7 @@ final class TableDraft {
     sheet.put(new Ref(row, 0), Entry.text("Total").as(Role.TOTAL));
     for (int at = 1; at < columns.size(); at++) {
       Column column = columns.get(at);
-      Optional<Entry> like =
-          rows == 0 ? Optional.empty() : sheet.entry(new Ref(heading + 1, at));
+      Optional<Entry> like = rows == 0 ? Optional.empty() : sheet.entry(new Ref(heading + 1, at));
       String format = like.map(Entry::format).orElse("General");
       sheet.put(
           new Ref(row, at),

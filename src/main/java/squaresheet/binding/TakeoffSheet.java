@@ -29,8 +29,8 @@ final class TakeoffSheet {
         "Takeoff",
         "Every quantity is a rule of its own. Change a formula here to change the rule for this job;"
             + " names stand for cells and columns of the other sheets.");
-    List<String> headings = List.of(
-        "Quantity", "Value", "Unit", "Product", "Rule", "How it is worked out", "Source");
+    List<String> headings =
+        List.of("Quantity", "Value", "Unit", "Product", "Rule", "How it is worked out", "Source");
     for (int at = 0; at < headings.size(); at++) {
       sheet.put(new Ref(HEADING, at), Entry.text(headings.get(at)).as(Role.HEADING));
     }
@@ -59,12 +59,11 @@ final class TakeoffSheet {
     boolean number = rule.holds() == Rule.Holds.NUMBER;
     sheet.put(
         new Ref(row, 2),
-        Entries.unit(
-            order
-                ? pack(rule)
-                : number ? Entries.unit(rule.unit()) : "must be TRUE"));
-    rule.role().ifPresent(role -> sheet.put(
-        new Ref(row, 3), Entries.computed("IF(" + role + "_product=\"\",\"\"," + role + "_product)", "@")));
+        Entries.unit(order ? pack(rule) : number ? Entries.unit(rule.unit()) : "must be TRUE"));
+    rule.role()
+        .ifPresent(role -> sheet.put(
+            new Ref(row, 3),
+            Entries.computed("IF(" + role + "_product=\"\",\"\"," + role + "_product)", "@")));
     sheet.put(new Ref(row, 4), Entries.unit(rule.name()));
     sheet.put(new Ref(row, 5), Entries.note(rule.formula()));
     sheet.put(new Ref(row, 6), Entries.unit(rule.source()));

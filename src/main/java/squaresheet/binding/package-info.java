@@ -4,7 +4,8 @@
  */
 @Room(
     floor = 7,
-    uses = {"units", "sheet", "finding", "geometry", "tape", "roof"})
+    uses = {"units", "sheet", "finding", "geometry", "product", "formula", "tape", "roof", "takeoff"
+    })
 package squaresheet.binding;
 
 import squaresheet.house.Room;

@@ -1,0 +1,29 @@
+package squaresheet.binding;
+
+import squaresheet.finding.Read;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
+
+/**
+ * The job as a workbook that a person edits in an ordinary spreadsheet program: every number live, every rule a formula. It
+ * is read back by its defined names and headings, so it survives inserted rows and columns and renamed and reordered sheets.
+ */
+public final class JobWorkbook {
+
+  private JobWorkbook() {}
+
+  /**
+   * Reads a job workbook of that file name. What is missing or cannot be read is said, one sentence each; the rest is read.
+   *
+   * @param rulebook the rules that the cells are held against
+   */
+  public static Read<BoundJob> read(Workbook workbook, String file, Rulebook rulebook) {
+    return new JobReader(workbook, file, rulebook).read();
+  }
+
+  /** Whether this is a job workbook of our own layout, whatever has become of its sheets. */
+  public static boolean isOne(Workbook workbook) {
+    return workbook.name("plane_name").isPresent()
+        && workbook.name("pitch_rise").isPresent();
+  }
+}
