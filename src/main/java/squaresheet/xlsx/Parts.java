@@ -18,6 +18,7 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.openxml4j.opc.TargetMode;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 
@@ -178,6 +179,15 @@ final class Parts implements AutoCloseable {
       return targets;
     }
     return targets;
+  }
+
+  /** The part of that name, if the file has it. */
+  Optional<PackagePart> find(String name) {
+    try {
+      return Optional.ofNullable(packaged.getPart(PackagingURIHelper.createPartName(name)));
+    } catch (InvalidFormatException wrong) {
+      return Optional.empty();
+    }
   }
 
   /** Opens a part as XML; what all parts together unpack to is limited. */

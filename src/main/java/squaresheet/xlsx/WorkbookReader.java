@@ -27,23 +27,11 @@ final class WorkbookReader {
   /** Reads the file; whatever is in it, this gives a workbook or a sentence. */
   static Read<Workbook> read(Path file) {
     Remarks remarks = new Remarks(file);
-    String says;
-    try (Parts parts = Parts.open(file)) {
-      Workbook workbook = new WorkbookReader(parts, remarks).workbook();
-      return Read.of(workbook, remarks.findings());
-    } catch (Refusal refusal) {
-      says = refusal.says();
-    } catch (IOException failure) {
-      says = Unreadable.says(failure);
-    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
-      says = "holds more than fits into the memory given to this program ("
-          + (Runtime.getRuntime().maxMemory() >> 20) + " MB)";
-    } catch (RuntimeException damaged) {
-      says =
-          "must be an .xlsx workbook, but is damaged; open it in a spreadsheet program and save it again";
-    }
-    return Read.nothing(
-        Complaint.of(Complaint.NOT_READ, file, "'" + Complaint.name(file) + "' " + says));
+    return Guarded.reading(file, Complaint.NOT_READ, () -> {
+      try (Parts parts = Parts.open(file)) {
+        return Read.of(new WorkbookReader(parts, remarks).workbook(), remarks.findings());
+      }
+    });
   }
 
   private record Tab(String name, Sheet.Visibility visibility, Optional<PackagePart> part) {}
@@ -144,7 +132,9 @@ final class WorkbookReader {
 
   private Map<String, String> properties() throws IOException {
     Map<String, String> properties = new LinkedHashMap<>();
-    for (PackagePart part : parts.related(Optional.empty(), "custom-properties")) {
+    List<PackagePart> found = new ArrayList<>(parts.related(Optional.empty(), "custom-properties"));
+    found.addAll(parts.related(Optional.empty(), "customProperties"));
+    for (PackagePart part : found) {
       try (Xml xml = parts.xml(part)) {
         xml.root();
         int root = xml.depth();

@@ -3,8 +3,10 @@ package squaresheet.xlsx;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Draft;
+import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
 
 /** The door to workbook files. */
@@ -18,6 +20,19 @@ public final class Xlsx {
    */
   public static Read<Workbook> read(Path file) {
     return WorkbookReader.read(file);
+  }
+
+  /** Carries out edits on a workbook file, all or none; the file as it was is kept beside it under another name. */
+  public static Read<Saved> edit(Path file, List<Edit> edits) {
+    return edit(file, edits, file, Existing.KEEP_COPY);
+  }
+
+  /**
+   * Carries out edits on a workbook file, all or none, and saves it elsewhere or in place. Whatever no edit speaks of is
+   * kept byte by byte.
+   */
+  public static Read<Saved> edit(Path file, List<Edit> edits, Path to, Existing existing) {
+    return WorkbookEditor.edit(file, edits, to, existing);
   }
 
   /** Writes a new workbook; a file that is there already is kept beside it under another name. */

@@ -6,9 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PushbackInputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -48,7 +46,7 @@ final class Xml implements AutoCloseable {
     PushbackInputStream peeked = new PushbackInputStream(in, 2);
     byte[] mark = peeked.readNBytes(2);
     peeked.unread(mark);
-    Optional<Charset> wide = wide(mark);
+    Optional<Charset> wide = Wide.charset(mark);
     try {
       return new Xml((XMLStreamReader2)
           (wide.isPresent()
@@ -57,17 +55,6 @@ final class Xml implements AutoCloseable {
     } catch (XMLStreamException | UncheckedStreamException malformed) {
       throw refusal(malformed);
     }
-  }
-
-  /** UTF-16, told by its mark or by how its first angle bracket looks; all else the reader tells by itself. */
-  private static Optional<Charset> wide(byte[] mark) {
-    char first = mark.length < 2 ? 0 : ByteBuffer.wrap(mark).getChar();
-    return switch (first) {
-      case 0xFEFF, 0xFFFE -> Optional.of(StandardCharsets.UTF_16);
-      case 0x003C -> Optional.of(StandardCharsets.UTF_16BE);
-      case 0x3C00 -> Optional.of(StandardCharsets.UTF_16LE);
-      default -> Optional.empty();
-    };
   }
 
   /** Steps on; the depth counts the elements that are open, the one just started included. */
@@ -224,6 +211,26 @@ final class Xml implements AutoCloseable {
     try {
       return reader.getTextLength();
     } catch (UncheckedStreamException malformed) {
+      throw refusal(malformed);
+    }
+  }
+
+  /** The prefix of the element just started, or empty. */
+  String prefix() {
+    String prefix = reader.getPrefix();
+    return prefix == null ? "" : prefix;
+  }
+
+  /** Where the tag just read starts, in bytes from the start of the part; meaningless for the root. */
+  long startOffset() {
+    return reader.getLocationInfo().getStartingByteOffset();
+  }
+
+  /** Where the tag just read ends, in bytes from the start of the part. */
+  long endOffset() throws IOException {
+    try {
+      return reader.getLocationInfo().getEndingByteOffset();
+    } catch (XMLStreamException | UncheckedStreamException malformed) {
       throw refusal(malformed);
     }
   }
