@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
-/** The known names nearest to one that is not known. */
+/** The known names nearest to one that is not known: the nearest, and up to two more that share half of its letters. */
 public final class Neighbours {
 
   private static final int SHOWN = 3;
@@ -13,10 +13,13 @@ public final class Neighbours {
 
   /** {@code ; nearest: 'a', 'b'}, or nothing where no name is known. */
   public static String sentence(String asked, Collection<String> known) {
-    List<String> nearest = known.stream()
+    List<String> sorted = known.stream()
         .sorted(Comparator.<String>comparingInt(name -> distance(asked, name))
-            .thenComparing(name -> name))
+            .thenComparing(Comparator.naturalOrder()))
         .limit(SHOWN)
+        .toList();
+    List<String> nearest = sorted.stream()
+        .filter(name -> name.equals(sorted.get(0)) || 2 * distance(asked, name) <= asked.length())
         .map(name -> "'" + name + "'")
         .toList();
     return nearest.isEmpty() ? "" : "; nearest: " + String.join(", ", nearest);

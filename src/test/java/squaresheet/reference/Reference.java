@@ -1,5 +1,6 @@
 package squaresheet.reference;
 
+import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
@@ -64,7 +65,8 @@ public final class Reference {
   /** The rows of a table. */
   public static List<Row> rows(String table) {
     Path file = Path.of("src/test/cases/reference", table);
-    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(file)) {
+    try (CsvReader<NamedCsvRecord> csv =
+        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofNamedCsvRecord(file)) {
       return csv.stream()
           .map(line -> new Row(
               line.getField("id"),
