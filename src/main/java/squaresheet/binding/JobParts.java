@@ -1,9 +1,14 @@
 package squaresheet.binding;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.formula.Value;
+import squaresheet.job.Company;
+import squaresheet.job.JobCard;
+import squaresheet.job.JobInput;
+import squaresheet.job.JobResult;
 import squaresheet.product.Catalogue;
 import squaresheet.product.Selection;
 import squaresheet.roof.Plane;
@@ -23,6 +28,7 @@ import squaresheet.takeoff.Rulebook;
  * @param selection those chosen
  * @param rulebook the rules
  * @param given values for the job that come from elsewhere: settings typed, waste simulated
+ * @param pricing prices, rates and terms
  */
 record JobParts(
     Map<String, String> labels,
@@ -32,7 +38,35 @@ record JobParts(
     Catalogue catalogue,
     Selection selection,
     Rulebook rulebook,
-    Map<String, Value> given) {
+    Map<String, Value> given,
+    Pricing pricing) {
+
+  static JobParts of(JobInput input, JobResult result, Optional<FieldNotes> field) {
+    Map<String, Value> given = new LinkedHashMap<>(input.settings());
+    result
+        .layout()
+        .map(layout -> layout.simulatedWaste().toDouble())
+        .ifPresent(waste -> given.put("simulated_waste", Value.of(waste)));
+    Company company = input.company();
+    return new JobParts(
+        labels(input.card()),
+        input.roof(),
+        result.roof(),
+        field,
+        company.catalogue(),
+        input.selection(),
+        company.rulebook(),
+        given,
+        new Pricing(company.prices(), company.rates(), company.terms()));
+  }
+
+  private static Map<String, String> labels(JobCard card) {
+    return Map.of(
+        "job_name", card.name(),
+        "job_measured_by", card.measuredBy(),
+        "job_date", card.date(),
+        "job_unit", card.unit().word());
+  }
 
   /** The planes as written that made planes. */
   List<PlaneNotes> planes() {

@@ -1,6 +1,10 @@
 package squaresheet.binding;
 
+import java.util.Optional;
 import squaresheet.finding.Read;
+import squaresheet.job.JobInput;
+import squaresheet.job.JobResult;
+import squaresheet.sheet.Draft;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 
@@ -11,6 +15,16 @@ import squaresheet.takeoff.Rulebook;
 public final class JobWorkbook {
 
   private JobWorkbook() {}
+
+  /** Writes a job and what it came to. */
+  public static Draft write(JobInput input, JobResult result) {
+    return new JobWriter(JobParts.of(input, result, Optional.empty())).write();
+  }
+
+  /** Writes a job that came from a field sheet: its wording stands beside the numbers, and what was not read is listed. */
+  public static Draft write(JobInput input, JobResult result, FieldNotes notes) {
+    return new JobWriter(JobParts.of(input, result, Optional.of(notes))).write();
+  }
 
   /**
    * Reads a job workbook of that file name. What is missing or cannot be read is said, one sentence each; the rest is read.

@@ -21,6 +21,7 @@ final class JobWriter {
     new ProductsSheet(parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
         .write(draft);
     new TakeoffSheet(parts, draft.sheet(TakeoffSheet.NAME)).write(draft);
+    prices();
     new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft);
     parts
         .field()
@@ -30,6 +31,16 @@ final class JobWriter {
     new SummarySheet(parts, summary).write();
     DraftValues.store(draft);
     return draft;
+  }
+
+  private void prices() {
+    Pricing pricing = parts.pricing();
+    DraftSheet estimate = draft.sheet(EstimateSheet.NAME);
+    RatesSheet rates = new RatesSheet(pricing, draft.sheet(RatesSheet.NAME));
+    new PricesSheet(pricing, draft.sheet(PricesSheet.NAME)).write(draft);
+    rates.write(draft);
+    new TermsSheet(pricing, draft.sheet(TermsSheet.NAME)).write(draft);
+    new EstimateSheet(parts, pricing, rates, estimate).write(draft);
   }
 
   private void roof() {

@@ -37,8 +37,7 @@ final class PricesSheet {
                 + ",catalogue_id,0)),\"\")",
             "@")));
     table.add(Column.of("price_amount", "Price, " + money, 12, item -> row(item)
-        .map(entry -> Entries.input(
-            entry.getValue().amount().amount().doubleValue(), "#,##0.00##"))
+        .map(entry -> Entries.input(entry.getValue().amount().amount().doubleValue(), "#,##0.00##"))
         .orElseGet(Entries::blankInput)));
     text("price_per", "Per", 11, entry -> entry.getValue().per());
     table.add(Column.of("price_category", "Category", 12, item -> row(item)
@@ -62,11 +61,10 @@ final class PricesSheet {
 
   private void text(
       String name, String heading, double width, Function<Map.Entry<String, Price>, String> of) {
-    table.add(Column.of(
-        name,
-        heading,
-        width,
-        item -> row(item).map(of).map(Entries::input).orElseGet(Entries::blankInput)));
+    table.add(Column.of(name, heading, width, item -> row(item)
+        .map(of)
+        .map(Entries::input)
+        .orElseGet(Entries::blankInput)));
   }
 
   void write(Draft draft) {

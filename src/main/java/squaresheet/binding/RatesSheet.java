@@ -40,9 +40,12 @@ final class RatesSheet {
   }
 
   private void crews(String money) {
-    crewTable.add(Column.of("crew_name", "Crew", 26, item -> item < crews.size()
-        ? Entries.input(crews.get(item).getKey())
-        : Entries.blankInput()));
+    crewTable.add(Column.of(
+        "crew_name",
+        "Crew",
+        26,
+        item ->
+            item < crews.size() ? Entries.input(crews.get(item).getKey()) : Entries.blankInput()));
     crewTable.add(Column.of(
         "crew_rate",
         "Loaded, " + money + "/hour",
@@ -64,7 +67,8 @@ final class RatesSheet {
     text("rate_unit", "Unit", 13, rate -> rate.unit().toString());
     text("rate_crew", "Crew (for hours)", 12, Rate::crew);
     number("rate_pitch_from", "Pitch from, rise per 12", 9, rate -> rate.band().pitchFrom());
-    number("rate_pitch_below", "Pitch below, rise per 12", 9, rate -> rate.band().pitchBelow());
+    number(
+        "rate_pitch_below", "Pitch below, rise per 12", 9, rate -> rate.band().pitchBelow());
     number("rate_stories_from", "Stories from", 9, rate -> rate.band().storiesFrom());
     number("rate_stories_below", "Stories below", 9, rate -> rate.band().storiesBelow());
   }
@@ -74,15 +78,13 @@ final class RatesSheet {
   }
 
   private void text(String name, String heading, double width, Function<Rate, String> of) {
-    table.add(Column.of(
-        name,
-        heading,
-        width,
-        item -> row(item).map(of).map(Entries::input).orElseGet(Entries::blankInput)));
+    table.add(Column.of(name, heading, width, item -> row(item)
+        .map(of)
+        .map(Entries::input)
+        .orElseGet(Entries::blankInput)));
   }
 
-  private void number(
-      String name, String heading, double width, Function<Rate, BigDecimal> of) {
+  private void number(String name, String heading, double width, Function<Rate, BigDecimal> of) {
     table.add(Column.of(name, heading, width, item -> row(item)
         .map(rate -> Math.min(OPEN, of.apply(rate).doubleValue()))
         .map(value -> Entries.input(value, "General"))
@@ -104,8 +106,7 @@ final class RatesSheet {
         "What an hour of each crew costs, loaded; and hours or money for each unit of work. Several"
             + " rows of one work divide it by pitch and by height.");
     crewTable.write(draft);
-    sheet.put(
-        new Ref(HEADING + crewTable.rows() + 3, 0), Entry.text("Rates").as(Role.LABEL));
+    sheet.put(new Ref(HEADING + crewTable.rows() + 3, 0), Entry.text("Rates").as(Role.LABEL));
     table.write(draft);
     Sheets.table(sheet, 2, 1);
   }

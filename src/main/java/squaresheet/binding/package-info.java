@@ -4,7 +4,19 @@
  */
 @Room(
     floor = 7,
-    uses = {"units", "sheet", "finding", "geometry", "product", "formula", "tape", "roof", "takeoff"
+    uses = {
+      "units",
+      "sheet",
+      "finding",
+      "geometry",
+      "product",
+      "formula",
+      "tape",
+      "roof",
+      "takeoff",
+      "estimate",
+      "courses",
+      "job"
     })
 package squaresheet.binding;
 

@@ -5,12 +5,17 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import squaresheet.estimate.PriceList;
+import squaresheet.estimate.Rates;
+import squaresheet.estimate.Terms;
+import squaresheet.job.Company;
+import squaresheet.job.JobCard;
+import squaresheet.job.JobInput;
+import squaresheet.job.JobResult;
 import squaresheet.product.Catalogue;
-import squaresheet.product.Selection;
-import squaresheet.roof.Roof;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.tape.TapeUnit;
 
 /** The demo house, from its tape sheet. */
 final class DemoJob {
@@ -31,18 +36,27 @@ final class DemoJob {
     }
   }
 
-  static JobParts parts() {
-    FieldNotes notes = notes();
-    Catalogue catalogue =
-        Catalogue.read(Path.of("demo-data/products.csv")).value().orElseThrow();
-    return new JobParts(
-        Map.of("job_name", "Alder Lane house", "job_measured_by", "Foreman"),
-        notes.roof(),
-        Roof.resolve(notes.roof()).value().orElseThrow(),
-        Optional.of(notes),
-        catalogue,
-        Selection.firstOfEach(catalogue),
+  static JobInput input() {
+    Company company = new Company(
+        Catalogue.read(Path.of("demo-data/products.csv")).value().orElseThrow(),
         Rulebook.standard(),
-        Map.of());
+        PriceList.read(text("demo-data/prices.csv"), "prices.csv", "USD")
+            .value()
+            .orElseThrow(),
+        Rates.read(text("demo-data/rates.csv"), "rates.csv", "USD").value().orElseThrow(),
+        Terms.read(text("demo-data/terms.csv"), "terms.csv").value().orElseThrow());
+    JobCard card = new JobCard("Alder Lane house", "Foreman", "2026-05-04", TapeUnit.FEET);
+    return new JobInput(card, notes().roof(), company)
+        .with("eave_overhang", 18)
+        .with("tear_off_layers", 1)
+        .with("waste_choice", "simulated");
+  }
+
+  static JobResult result() {
+    return JobResult.of(input()).value().orElseThrow();
+  }
+
+  static JobParts parts() {
+    return JobParts.of(input(), result(), Optional.of(notes()));
   }
 }

@@ -20,7 +20,6 @@ import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Names;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.takeoff.Takeoff;
@@ -88,9 +87,7 @@ class JobWorkbookTest {
   @Test
   void every_quantity_equals_that_of_the_takeoff() {
     Draft draft = draft();
-    Takeoff takeoff = Takeoff.of(PARTS.rulebook(), Names.of(PARTS.roof()), PARTS.selection())
-        .value()
-        .orElseThrow();
+    Takeoff takeoff = DemoJob.result().takeoff();
     Workbook book = draft.workbook();
     List<String> differ = new ArrayList<>();
     for (Rule rule : PARTS.rulebook().rules()) {
