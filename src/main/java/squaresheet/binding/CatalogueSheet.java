@@ -13,19 +13,16 @@ import squaresheet.sheet.Block;
 import squaresheet.sheet.Cell;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
-import squaresheet.sheet.Workbook;
 import squaresheet.units.Length;
 
 /** Reads the catalogue of a job workbook. */
 final class CatalogueSheet {
 
-  private final Workbook book;
   private final String file;
   private final NamedCells names;
   private final BookValues values;
 
-  CatalogueSheet(Workbook book, String file, NamedCells names, BookValues values) {
-    this.book = book;
+  CatalogueSheet(String file, NamedCells names, BookValues values) {
     this.file = file;
     this.names = names;
     this.values = values;

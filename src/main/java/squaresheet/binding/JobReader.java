@@ -148,7 +148,7 @@ final class JobReader {
   }
 
   private Catalogue catalogue() {
-    Read<Catalogue> read = new CatalogueSheet(book, file, names, values).read();
+    Read<Catalogue> read = new CatalogueSheet(file, names, values).read();
     findings.addAll(read.findings());
     return read.value().orElse(new Catalogue(List.of()));
   }
