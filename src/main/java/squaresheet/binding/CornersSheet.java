@@ -23,7 +23,7 @@ final class CornersSheet {
   private final DraftSheet sheet;
   private final TableDraft table;
 
-  CornersSheet(JobParts parts, DraftSheet sheet, PlanesSheet planes) {
+  CornersSheet(JobParts parts, DraftSheet sheet) {
     this.sheet = sheet;
     for (PlaneNotes plane : parts.planes()) {
       if (plane.shape() instanceof Shape.Polygon polygon) {
@@ -35,7 +35,7 @@ final class CornersSheet {
     }
     table = new TableDraft(sheet, HEADING, Math.max(1, corners.size()));
     inputs();
-    computed(planes);
+    computed();
   }
 
   private void inputs() {
@@ -69,13 +69,12 @@ final class CornersSheet {
             : Entries.input(corners.get(item).at.y().toFeet(), FEET)));
   }
 
-  private void computed(PlanesSheet planes) {
+  private void computed() {
     table.add(Column.of(
         "corner_up_slope",
         "Up the slope, true, ft",
         11,
-        item -> Entries.computed(
-            table.here(item, "corner_up") + "*" + stretch(planes.table(), item), FEET)));
+        item -> Entries.computed(table.here(item, "corner_up") + "*" + stretch(item), FEET)));
     table.add(Column.of(
         "corner_cross",
         "Cross term, sq ft",
@@ -100,7 +99,7 @@ final class CornersSheet {
   }
 
   /** 1 where the plane was measured on the slope, its pitch factor where in plan. */
-  private String stretch(TableDraft planes, int item) {
+  private String stretch(int item) {
     String plane = "MATCH(" + table.here(item, "corner_plane") + ",plane_name,0)";
     return corners.isEmpty()
         ? "1"

@@ -47,7 +47,7 @@ final class JobWriter {
     PlanesSheet planes =
         new PlanesSheet(parts, draft.sheet(PlanesSheet.NAME), draft.sheet(PlanesSheet.WORK));
     OpeningsSheet openings = new OpeningsSheet(parts, draft.sheet(OpeningsSheet.NAME));
-    CornersSheet corners = new CornersSheet(parts, draft.sheet(CornersSheet.NAME), planes);
+    CornersSheet corners = new CornersSheet(parts, draft.sheet(CornersSheet.NAME));
     EdgesSheet edges =
         new EdgesSheet(parts, draft.sheet(EdgesSheet.NAME), planes, corners, openings);
     planes.write(draft);

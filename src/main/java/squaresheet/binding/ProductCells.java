@@ -24,7 +24,7 @@ final class ProductCells {
     text("kind", label.kind().toString());
     text("description", label.description());
     text("pack", label.packing().pack().name());
-    number("pieces_per_pack", label.packing().pieces());
+    count("pieces_per_pack", label.packing().pieces());
     if (!label.packing().weight().isZero()) {
       number("weight_lb", label.packing().weight().pounds().doubleValue());
     }
@@ -38,10 +38,10 @@ final class ProductCells {
       row.shingle(shingle);
     } else if (product instanceof Starter starter) {
       row.lengths("length", starter.length(), "height", starter.height());
-      row.number("cut_into", starter.strips());
+      row.count("cut_into", starter.strips());
     } else if (product instanceof Cap cap) {
       row.lengths("exposure", cap.exposure());
-      row.number("cut_into", cap.cutFromEach());
+      row.count("cut_into", cap.cutFromEach());
     } else if (product instanceof Roll roll) {
       row.lengths("width", roll.width(), "length", roll.length());
       row.lengths("side_lap", roll.sideLap(), "end_lap", roll.endLap());
@@ -58,8 +58,8 @@ final class ProductCells {
   private void shingle(Shingle shingle) {
     lengths("length", shingle.length(), "height", shingle.height());
     lengths("exposure", shingle.exposure(), "joint_offset", shingle.jointOffset());
-    number("nails", shingle.nails().usual());
-    number("nails_high_wind", shingle.nails().highWind());
+    count("nails", shingle.nails().usual());
+    count("nails_high_wind", shingle.nails().highWind());
     number("minimum_slope_in_per_ft", shingle.minimumSlope().rise().doubleValue());
   }
 
@@ -92,6 +92,10 @@ final class ProductCells {
     if (!text.isEmpty()) {
       cells.put(column, new Content.Text(text));
     }
+  }
+
+  private void count(String column, long count) {
+    number(column, (double) count);
   }
 
   private void number(String column, double number) {
