@@ -1,0 +1,84 @@
+package squaresheet.verify;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Ref;
+
+/**
+ * An item of a table that has a pitch per 12 and a factor.
+ *
+ * @param table the table
+ * @param along the item
+ * @param rise the pitch
+ * @param across the property that is the factor
+ * @param factor the factor
+ */
+record PitchFactor(Table table, int along, double rise, int across, double factor) {
+
+  private static final Pattern FACTOR = Pattern.compile(
+      "(?<!\\p{L})((pitch|slope|roof|area) )?(factor|multiplier)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+  private static final Pattern OTHER = Pattern.compile(
+      "(?<!\\p{L})(hip|valley|waste|labou?r|price|line|cost|height)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+
+  /** Every item of the table, where it has both columns. */
+  static Stream<PitchFactor> in(Table table) {
+    List<Integer> pitches = properties(table, Words::isPitch);
+    List<Integer> factors = properties(
+        table, heading -> FACTOR.matcher(heading).find() && !OTHER.matcher(heading).find());
+    return pitches.size() == 1 && factors.size() == 1
+        ? table.items().boxed().flatMap(along -> of(table, along, pitches.get(0), factors.get(0)))
+        : Stream.empty();
+  }
+
+  private static List<Integer> properties(Table table, java.util.function.Predicate<String> heading) {
+    int last = Stream.concat(
+            table.inputs().stream(), table.forms().stream().map(Table.Form::across))
+        .mapToInt(it -> it)
+        .max()
+        .orElse(0);
+    return IntStream.rangeClosed(0, last)
+        .filter(across -> heading.test(table.tab().heading(table.ref(table.first(), across), table.axis())))
+        .boxed()
+        .toList();
+  }
+
+  private static Stream<PitchFactor> of(Table table, int along, int pitch, int across) {
+    OptionalDouble rise = table.tab().book().number(table.at(along, pitch));
+    OptionalDouble factor = table.tab().book().number(table.at(along, across));
+    boolean usual = rise.isPresent() && rise.getAsDouble() >= 1 && rise.getAsDouble() <= 24;
+    boolean typedPitch = table.tab().isTypedNumber(new Ref(
+        table.axis() == Axis.DOWN ? along : pitch, table.axis() == Axis.DOWN ? pitch : along));
+    return usual && typedPitch && factor.isPresent()
+        ? Stream.of(new PitchFactor(table, along, rise.getAsDouble(), across, factor.getAsDouble()))
+        : Stream.empty();
+  }
+
+  Book book() {
+    return table.tab().book();
+  }
+
+  Address at() {
+    return table.at(along, across);
+  }
+
+  double wanted() {
+    return Math.hypot(1, rise / 12);
+  }
+
+  /** Whether the item before it has the same slip, so that it was said there. */
+  boolean isHeld() {
+    return in(table)
+        .takeWhile(row -> row.along() < along)
+        .anyMatch(row -> sameForm(row) && Math.abs(row.factor() - row.wanted()) > 0.0006);
+  }
+
+  private boolean sameForm(PitchFactor other) {
+    return table.fills().stream()
+        .filter(fill -> fill.form().across() == across)
+        .anyMatch(fill -> fill.hasForm(along) && fill.hasForm(other.along()));
+  }
+}
