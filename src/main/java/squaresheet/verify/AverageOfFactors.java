@@ -11,8 +11,8 @@ import squaresheet.formula.Node;
 /** Is a total plan area multiplied by the plain average of different pitch factors? */
 final class AverageOfFactors implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("average-of-factors", Severity.WARNING, "A total is taken times an average factor");
+  private static final CheckInfo INFO = new CheckInfo(
+      "average-of-factors", Severity.WARNING, "A total is taken times an average factor");
 
   @Override
   public CheckInfo info() {
@@ -31,10 +31,16 @@ final class AverageOfFactors implements Check<FormulaCell> {
   }
 
   private static boolean isFactors(FormulaCell cell, Cells block) {
-    double[] values = block.each().mapToDouble(at -> cell.book().number(at).orElse(0)).toArray();
+    double[] values =
+        block.each().mapToDouble(at -> cell.book().number(at).orElse(0)).toArray();
     boolean factors = java.util.Arrays.stream(values).allMatch(value -> value >= 1 && value <= 2.3);
-    boolean differ = java.util.Arrays.stream(values).anyMatch(value -> !Shown.same(value, values[0]));
-    boolean headed = cell.book().tab(block.sheet()).headings(block.block().first()).toLowerCase(Locale.ROOT).contains("factor");
+    boolean differ =
+        java.util.Arrays.stream(values).anyMatch(value -> !Shown.same(value, values[0]));
+    boolean headed = cell.book()
+        .tab(block.sheet())
+        .headings(block.block().first())
+        .toLowerCase(Locale.ROOT)
+        .contains("factor");
     return factors && differ && headed;
   }
 

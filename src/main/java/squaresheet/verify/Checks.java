@@ -71,10 +71,22 @@ final class Checks {
       new Ask<>(Book.class, new ManualCalculation()),
       new Ask<>(Fill.class, new TypedOverFormulaLatent()));
 
+  private static final List<Ask<?>> JOBS = List.of(
+      new Ask<>(Modelled.class, new RuleTypedOver()),
+      new Ask<>(Modelled.class, new KnownSlipInRule()),
+      new Ask<>(Modelled.class, new RuleChangedHere()),
+      new Ask<>(Modelled.class, new ValueOffModel()),
+      new Ask<>(Modelled.class, new RuleTypedOverLatent()));
+
   private Checks() {}
 
   /** What can be asked of any workbook. */
   static List<Ask<?>> ofAnyWorkbook() {
     return ANY;
+  }
+
+  /** What can be asked of a job workbook, whose cells the model knows. */
+  static List<Ask<?>> ofJobs() {
+    return JOBS;
   }
 }

@@ -34,7 +34,8 @@ final class DateDrivesAmount implements Check<FormulaCell> {
 
   private static boolean isAmount(Book book, Address reader) {
     boolean last = book.links().readers(reader).isEmpty();
-    boolean number = book.cell(reader).stored() instanceof Content.Numeric && !book.cell(reader).isDate();
+    boolean number = book.cell(reader).stored() instanceof Content.Numeric
+        && !book.cell(reader).isDate();
     boolean money = book.cell(reader).format().matches(".*(\\$|€|£|#,##0).*|.*0\\.00.*")
         || Words.isTotal(book.tab(reader.sheet()).label(reader.ref()))
         || book.tab(reader.sheet()).label(reader.ref()).toLowerCase(Locale.ROOT).contains("price");

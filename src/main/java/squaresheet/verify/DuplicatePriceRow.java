@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
@@ -18,6 +19,9 @@ final class DuplicatePriceRow implements Check<FormulaCell> {
   private static final CheckInfo INFO =
       new CheckInfo("duplicate-price-row", Severity.WARNING, "An item has two prices");
 
+  private static final Pattern PRICE = Pattern.compile(
+      "(?<!\\p{L})(prices?|costs?|rates?|each|amount)(?!\\p{L})|\\$", Pattern.CASE_INSENSITIVE);
+
   @Override
   public CheckInfo info() {
     return INFO;
@@ -25,7 +29,9 @@ final class DuplicatePriceRow implements Check<FormulaCell> {
 
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
-    return cell.calls("VLOOKUP", "XLOOKUP", "MATCH").flatMap(call -> twice(cell, call)).limit(1);
+    return cell.calls("VLOOKUP", "XLOOKUP", "MATCH")
+        .flatMap(call -> twice(cell, call))
+        .limit(1);
   }
 
   private static Stream<Finding> twice(FormulaCell cell, Node.Call call) {
@@ -37,7 +43,9 @@ final class DuplicatePriceRow implements Check<FormulaCell> {
     if (table.isEmpty() || !(key instanceof Value.Text text) || text.value().isEmpty()) {
       return Stream.empty();
     }
-    List<Address> rows = table.get().each()
+    List<Address> rows = table
+        .get()
+        .each()
         .filter(at -> at.ref().column() == table.get().block().first().column())
         .filter(at -> cell.book().value(at) instanceof Value.Text there
             && there.value().equalsIgnoreCase(text.value()))
@@ -67,16 +75,27 @@ final class DuplicatePriceRow implements Check<FormulaCell> {
       Address a = new Address(one.sheet(), one.ref().plus(0, right));
       Address b = new Address(other.sheet(), other.ref().plus(0, right));
       boolean differ = !Shown.same(cell.book().value(a), cell.book().value(b));
-      texts |= differ && cell.book().value(a) instanceof Value.Text && cell.book().value(b) instanceof Value.Text;
-      if (differ && number.isEmpty() && cell.book().value(b) instanceof Value.Number) {
+      texts |= differ
+          && cell.book().value(a) instanceof Value.Text
+          && cell.book().value(b) instanceof Value.Text;
+      if (differ
+          && number.isEmpty()
+          && cell.book().value(b) instanceof Value.Number
+          && isPrice(cell, b)) {
         number = Optional.of(b);
       }
     }
     return texts ? Stream.empty() : number.stream().map(at -> says(cell, one, other, at));
   }
 
+  private static boolean isPrice(FormulaCell cell, Address at) {
+    String heading = cell.book().tab(at.sheet()).headings(at.ref());
+    return PRICE.matcher(heading).find();
+  }
+
   private static Finding says(FormulaCell cell, Address one, Address other, Address price) {
-    Address first = new Address(one.sheet(), new Ref(one.ref().row(), price.ref().column()));
+    Address first =
+        new Address(one.sheet(), new Ref(one.ref().row(), price.ref().column()));
     String says = "is a second price, " + Shown.of(cell.book().value(price)) + ", for "
         + Shown.of(cell.book().value(other)) + "; the lookup at " + cell.at() + " takes the first, "
         + Shown.of(cell.book().value(first)) + " at " + first + "; keep the one that holds";

@@ -23,7 +23,8 @@ final class ExternalLink implements Check<FormulaCell> {
   public Stream<Finding> examine(FormulaCell cell) {
     boolean first = isExternal(cell)
         && cell.book().formulas().keySet().stream()
-            .filter(other -> isExternal(new FormulaCell(cell.book(), other, cell.book().formula(other).orElseThrow())))
+            .filter(other -> isExternal(
+                new FormulaCell(cell.book(), other, cell.book().formula(other).orElseThrow())))
             .filter(other -> source(cell.book(), other).equals(source(cell.book(), cell.at())))
             .findFirst()
             .filter(cell.at()::equals)

@@ -11,11 +11,11 @@ import squaresheet.finding.Where;
 /** Does the workbook link to a file in a folder of somebody's machine? */
 final class ExternalLinkFarAway implements Check<Book> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("external-link-far-away", Severity.WARNING, "A linked workbook lies on another machine");
+  private static final CheckInfo INFO = new CheckInfo(
+      "external-link-far-away", Severity.WARNING, "A linked workbook lies on another machine");
 
-  private static final Pattern ABSOLUTE =
-      Pattern.compile("(file:/+)?([A-Za-z]:[\\\\/]|\\\\\\\\|/(Users|home)/).*", Pattern.CASE_INSENSITIVE);
+  private static final Pattern ABSOLUTE = Pattern.compile(
+      "(file:/+)?([A-Za-z]:[\\\\/]|\\\\\\\\|/(Users|home)/).*", Pattern.CASE_INSENSITIVE);
 
   @Override
   public CheckInfo info() {
@@ -31,7 +31,8 @@ final class ExternalLinkFarAway implements Check<Book> {
             new Where.InFile(book.file()),
             link,
             "",
-            "links to '" + link + "', which cannot be refreshed elsewhere; keep the linked file beside this one, or"
+            "links to '" + link
+                + "', which cannot be refreshed elsewhere; keep the linked file beside this one, or"
                 + " bring its values in",
             ""));
   }

@@ -10,8 +10,8 @@ import squaresheet.finding.Severity;
 /** Does a table have pitch factors that no formula reads, while areas are read on? */
 final class FactorNobodyUses implements Check<Table> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("factor-nobody-uses", Severity.WARNING, "Pitch factors are worked out and not used");
+  private static final CheckInfo INFO = new CheckInfo(
+      "factor-nobody-uses", Severity.WARNING, "Pitch factors are worked out and not used");
 
   @Override
   public CheckInfo info() {
@@ -28,9 +28,10 @@ final class FactorNobodyUses implements Check<Table> {
   }
 
   private static Finding says(PitchFactor row) {
-    String says = "is a pitch factor that no formula reads, so the areas of this table stay plan areas; at "
-        + Shown.number(row.rise()) + ":12 the roof is " + Shown.number(100 * (row.wanted() - 1))
-        + " percent larger than its plan";
+    String says =
+        "is a pitch factor that no formula reads, so the areas of this table stay plan areas; at "
+            + Shown.number(row.rise()) + ":12 the roof is " + Shown.number(100 * (row.wanted() - 1))
+            + " percent larger than its plan";
     return Says.about(INFO, row.book(), row.at(), says);
   }
 }

@@ -20,10 +20,15 @@ final class Folding {
   private static final Set<String> CONSEQUENCES =
       Set.of("error-value", "guarded-value-fails", "negative-quantity", "odd-formula-in-run");
 
-  private final Book book;
+  /** What is said of a stored value is never explained by the value of another cell. */
+  private static final String STORED = "stale-value";
 
-  Folding(Book book) {
+  private final Book book;
+  private final Optional<Model> model;
+
+  Folding(Book book, Optional<Model> model) {
     this.book = book;
+    this.model = model;
   }
 
   List<Finding> fold(List<Finding> said) {
@@ -67,8 +72,14 @@ final class Folding {
     return book.links().dependents(roots);
   }
 
-  private static boolean isConsequence(Finding finding, Set<Address> behind) {
-    return CONSEQUENCES.contains(finding.info().id())
-        && cell(finding).filter(behind::contains).isPresent();
+  private boolean isConsequence(Finding finding, Set<Address> behind) {
+    Optional<Address> cell = cell(finding);
+    boolean consequence = CONSEQUENCES.contains(finding.info().id())
+        || cell.flatMap(it -> model.map(known -> known.cells().get(it)))
+            .filter(it -> it.isFormula()
+                && !it.isWrongItself()
+                && !STORED.equals(finding.info().id()))
+            .isPresent();
+    return consequence && cell.filter(behind::contains).isPresent();
   }
 }

@@ -10,8 +10,8 @@ import squaresheet.sheet.Address;
 /** Does a total count a value that its number format keeps out of sight? */
 final class FormatHidesValue implements Check<SumCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("format-hides-value", Severity.WARNING, "A number format hides a value that counts");
+  private static final CheckInfo INFO = new CheckInfo(
+      "format-hides-value", Severity.WARNING, "A number format hides a value that counts");
 
   @Override
   public CheckInfo info() {
@@ -20,7 +20,8 @@ final class FormatHidesValue implements Check<SumCell> {
 
   @Override
   public Stream<Finding> examine(SumCell sum) {
-    return sum.cells().each()
+    return sum.cells()
+        .each()
         .filter(cell -> sum.book().cell(cell).format().replaceAll("\\s", "").matches(";;;?"))
         .filter(cell -> sum.book().number(cell).orElse(0) != 0)
         .limit(1)
@@ -28,7 +29,8 @@ final class FormatHidesValue implements Check<SumCell> {
   }
 
   private static Finding says(SumCell sum, Address cell) {
-    String says = "holds " + Shown.of(sum.book().value(cell)) + " under a number format that shows nothing, and the total at "
+    String says = "holds " + Shown.of(sum.book().value(cell))
+        + " under a number format that shows nothing, and the total at "
         + sum.formula().at() + " counts it; give the cell a number format that shows";
     return Says.about(INFO, sum.book(), cell, says);
   }

@@ -32,7 +32,10 @@ final class FormulaNotChecked implements Check<FormulaCell> {
   private static Finding says(FormulaCell cell) {
     int behind = cell.book().links().dependents(List.of(cell.at())).size();
     String says = "is not checked: " + ((Value.NotChecked) cell.value()).reason()
-        + (behind == 0 ? "" : "; neither " + (behind == 1 ? "is" : "are") + " the " + Says.count(behind, "formula") + " behind it");
+        + (behind == 0
+            ? ""
+            : "; neither " + (behind == 1 ? "is" : "are") + " the " + Says.count(behind, "formula")
+                + " behind it");
     return Says.about(INFO, cell.book(), cell.at(), says);
   }
 }

@@ -22,7 +22,10 @@ final class HiddenRowInTotal implements Check<SumCell> {
 
   @Override
   public Stream<Finding> examine(SumCell sum) {
-    if (!sum.isColumn() || sum.tab().isHidden() || skipsHidden(sum) || sum.tab().sheet().filter().isPresent()) {
+    if (!sum.isColumn()
+        || sum.tab().isHidden()
+        || skipsHidden(sum)
+        || sum.tab().sheet().filter().isPresent()) {
       return Stream.empty();
     }
     return IntStream.rangeClosed(sum.first(), sum.last())
@@ -40,8 +43,9 @@ final class HiddenRowInTotal implements Check<SumCell> {
 
   private static Finding says(SumCell sum, int row) {
     Address hidden = sum.tab().at(sum.ref(row));
-    String says = "holds " + Shown.of(sum.book().value(hidden)) + " in a hidden row, which the total at "
-        + sum.formula().at() + " counts; show the row, or take it out of the total";
+    String says =
+        "holds " + Shown.of(sum.book().value(hidden)) + " in a hidden row, which the total at "
+            + sum.formula().at() + " counts; show the row, or take it out of the total";
     return Says.about(INFO, sum.book(), hidden, says);
   }
 }

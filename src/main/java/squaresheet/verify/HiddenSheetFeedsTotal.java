@@ -12,8 +12,8 @@ import squaresheet.sheet.Address;
 /** Does a hidden sheet add typed numbers to sums that people see? */
 final class HiddenSheetFeedsTotal implements Check<Tab> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("hidden-sheet-feeds-total", Severity.WARNING, "A hidden sheet adds to a visible total");
+  private static final CheckInfo INFO = new CheckInfo(
+      "hidden-sheet-feeds-total", Severity.WARNING, "A hidden sheet adds to a visible total");
 
   @Override
   public CheckInfo info() {
@@ -23,7 +23,8 @@ final class HiddenSheetFeedsTotal implements Check<Tab> {
   @Override
   public Stream<Finding> examine(Tab tab) {
     return tab.isHidden()
-        ? tab.sheet().cells()
+        ? tab.sheet()
+            .cells()
             .filter(placed -> tab.isTypedNumber(placed.ref()))
             .map(placed -> tab.at(placed.ref()))
             .filter(cell -> isAdded(tab, cell))
@@ -46,12 +47,15 @@ final class HiddenSheetFeedsTotal implements Check<Tab> {
     Stream<Node> added = terms.size() > 1
         ? terms.stream()
         : reader.calls("SUM").flatMap(call -> call.arguments().stream());
-    return added.flatMap(term -> reader.cells(term).stream()).anyMatch(cells -> cells.contains(cell));
+    return added
+        .flatMap(term -> reader.cells(term).stream())
+        .anyMatch(cells -> cells.contains(cell));
   }
 
   private static Finding says(Tab tab, Address cell) {
-    String says = "holds " + Shown.of(tab.book().value(cell)) + " on the hidden sheet '" + tab.name()
-        + "', which a visible sum adds; show the sheet, or bring the amount where people see it";
+    String says =
+        "holds " + Shown.of(tab.book().value(cell)) + " on the hidden sheet '" + tab.name()
+            + "', which a visible sum adds; show the sheet, or bring the amount where people see it";
     return Says.about(INFO, tab.book(), cell, says);
   }
 }

@@ -47,12 +47,14 @@ final class InputNobodyReads implements Check<TypedCell> {
     boolean telling = value != Math.rint(value);
     return telling
         && Nodes.all(tree, Node.Number.class)
-            .anyMatch(number -> Shown.same(number.value(), value) || Shown.same(number.value(), 1 + value));
+            .anyMatch(number ->
+                Shown.same(number.value(), value) || Shown.same(number.value(), 1 + value));
   }
 
   private static Finding says(TypedCell cell, Address formula) {
-    String says = "is '" + cell.tab().label(cell.ref()) + "', but no formula reads it; =" + cell.book().formula(formula).orElseThrow()
-        + " at " + formula + " has the number typed in, so changing the input changes nothing";
+    String says = "is '" + cell.tab().label(cell.ref()) + "', but no formula reads it; ="
+        + cell.book().formula(formula).orElseThrow() + " at " + formula
+        + " has the number typed in, so changing the input changes nothing";
     return Says.about(INFO, cell.book(), cell.at(), says);
   }
 }

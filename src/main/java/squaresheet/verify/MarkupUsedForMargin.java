@@ -45,8 +45,10 @@ final class MarkupUsedForMargin implements Check<FormulaCell> {
         .filter(Cells::isOne)
         .map(it -> cell.book().tab(it.sheet()).label(it.block().first()))
         .orElse(cell.label());
-    boolean margin = MARGIN.matcher(called).find() && !called.toLowerCase(Locale.ROOT).contains("markup");
-    double rate = Shown.number(cell.book().reckoning().evaluate(sum.right(), cell.at())).orElse(0);
+    boolean margin =
+        MARGIN.matcher(called).find() && !called.toLowerCase(Locale.ROOT).contains("markup");
+    double rate =
+        Shown.number(cell.book().reckoning().evaluate(sum.right(), cell.at())).orElse(0);
     return one && margin && rate > 0 && rate < 1 ? Optional.of(rate) : Optional.empty();
   }
 
@@ -55,7 +57,8 @@ final class MarkupUsedForMargin implements Check<FormulaCell> {
     double cost = now / (1 + rate);
     double price = cost / (1 - rate);
     String says = "is cost times " + Shown.number(1 + rate) + ", which leaves a margin of only "
-        + Shown.number(100 * rate / (1 + rate)) + " percent; a margin of " + Shown.number(100 * rate)
+        + Shown.number(100 * rate / (1 + rate)) + " percent; a margin of "
+        + Shown.number(100 * rate)
         + " percent is cost divided by " + Shown.number(1 - rate) + ", " + Shown.number(price);
     return Says.about(INFO, cell.book(), cell.at(), new Value.Number(price), says);
   }

@@ -26,8 +26,8 @@ final class NameIsBroken implements Check<DefinedName> {
   }
 
   private static Finding says(DefinedName name, Address user) {
-    String says = "uses the name " + name.name().name() + ", which stands for " + name.name().text()
-        + ": its cells were deleted; point the name to the right cells";
+    String says = "uses the name " + name.name().name() + ", which stands for "
+        + name.name().text() + ": its cells were deleted; point the name to the right cells";
     return Says.about(INFO, name.book(), user, says);
   }
 }

@@ -53,7 +53,8 @@ final class NegativeQuantity implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell) {
     double value = ((Content.Numeric) cell.cell().stored()).value();
-    String says = "is " + Shown.number(value) + " in a column of quantities, which takes off the total; if it is a"
+    String says = "is " + Shown.number(value)
+        + " in a column of quantities, which takes off the total; if it is a"
         + " return or a credit, say so in the row, otherwise it must be " + Shown.number(-value);
     return Says.about(INFO, cell.book(), cell.at(), new Value.Number(-value), says);
   }

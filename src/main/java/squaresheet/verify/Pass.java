@@ -2,28 +2,51 @@ package squaresheet.verify;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import squaresheet.finding.Finding;
+import squaresheet.takeoff.Rulebook;
 
 /** One run of the checks over a workbook. */
 final class Pass {
 
   private final Book book;
   private final Subjects subjects;
+  private final List<Tally> tallies = new ArrayList<>();
+  private final List<Finding> said;
 
   Pass(Book book) {
     this.book = book;
     subjects = Subjects.of(book);
+    said = new ArrayList<>(book.unreadable().values());
   }
 
+  /** Asks what can be asked of any workbook. */
   Verdict run() {
-    List<Tally> tallies = new ArrayList<>();
-    List<Finding> said = new ArrayList<>(book.unreadable().values());
-    for (Ask<?> ask : Checks.ofAnyWorkbook()) {
-      Ask.Answer answer = ask.ask(subjects, book.file());
-      tallies.add(answer.tally());
-      said.addAll(answer.findings());
-    }
-    List<Finding> kept = new Folding(book).fold(said);
-    return new Verdict(book.file(), kept, tallies);
+    Checks.ofAnyWorkbook().forEach(this::ask);
+    return verdict(Optional.empty());
+  }
+
+  /** Asks the model of the job too. */
+  Verdict run(Rulebook rulebook) {
+    JobSubjects job = new JobSubjects(book);
+    Optional<Model> model = job.model(rulebook);
+    said.addAll(job.findings());
+    subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
+    Stream.concat(Checks.ofJobs().stream(), Checks.ofAnyWorkbook().stream()).forEach(this::ask);
+    return verdict(model);
+  }
+
+  private void ask(Ask<?> ask) {
+    Ask.Answer answer = ask.ask(subjects, book.file());
+    tallies.add(answer.tally());
+    said.addAll(answer.findings());
+  }
+
+  private Verdict verdict(Optional<Model> model) {
+    Worth worth = new Worth(book, model);
+    List<Finding> kept =
+        new Folding(book, model).fold(said).stream().map(worth::of).toList();
+    return new Verdict(book.file(), kept, tallies, MoneyPath.of(book, model));
   }
 }

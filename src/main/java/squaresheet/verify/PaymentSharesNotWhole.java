@@ -12,8 +12,8 @@ import squaresheet.sheet.Address;
 /** Do the shares of a payment schedule add up to one hundred percent? */
 final class PaymentSharesNotWhole implements Check<SumCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("payment-shares-not-whole", Severity.WARNING, "Payments do not add up to the whole");
+  private static final CheckInfo INFO = new CheckInfo(
+      "payment-shares-not-whole", Severity.WARNING, "Payments do not add up to the whole");
 
   private static final Pattern SCHEDULE = Pattern.compile(
       "(?<!\\p{L})(payments?|deposit|instal?lments?|schedule|on completion|on delivery|down payment)(?!\\p{L})",
@@ -44,8 +44,11 @@ final class PaymentSharesNotWhole implements Check<SumCell> {
   }
 
   private static boolean isSchedule(SumCell sum) {
-    long named = sum.cells().each()
-        .filter(cell -> SCHEDULE.matcher(sum.tab().rowText(cell.ref().row()) + " " + sum.tab().headings(sum.ref(sum.first())))
+    long named = sum.cells()
+        .each()
+        .filter(cell -> SCHEDULE
+            .matcher(sum.tab().rowText(cell.ref().row()) + " "
+                + sum.tab().headings(sum.ref(sum.first())))
             .find())
         .count();
     String heading = sum.tab().headings(sum.ref(sum.first()));
@@ -56,6 +59,7 @@ final class PaymentSharesNotWhole implements Check<SumCell> {
     boolean hundred = total > 1.5;
     String says = "adds the payments up to " + Shown.number(hundred ? total : total * 100)
         + " percent of the price; they must make 100, or a part is never invoiced";
-    return Says.about(INFO, sum.book(), sum.formula().at(), new Value.Number(hundred ? 100 : 1), says);
+    return Says.about(
+        INFO, sum.book(), sum.formula().at(), new Value.Number(hundred ? 100 : 1), says);
   }
 }

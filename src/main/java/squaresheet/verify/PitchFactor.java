@@ -20,28 +20,33 @@ import squaresheet.sheet.Ref;
 record PitchFactor(Table table, int along, double rise, int across, double factor) {
 
   private static final Pattern FACTOR = Pattern.compile(
-      "(?<!\\p{L})((pitch|slope|roof|area) )?(factor|multiplier)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+      "(?<!\\p{L})((pitch|slope|roof|area) )?(factor|multiplier)(?!\\p{L})",
+      Pattern.CASE_INSENSITIVE);
   private static final Pattern OTHER = Pattern.compile(
-      "(?<!\\p{L})(hip|valley|waste|labou?r|price|line|cost|height)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+      "(?<!\\p{L})(hip|valley|waste|labou?r|price|line|cost|height)(?!\\p{L})",
+      Pattern.CASE_INSENSITIVE);
 
   /** Every item of the table, where it has both columns. */
   static Stream<PitchFactor> in(Table table) {
     List<Integer> pitches = properties(table, Words::isPitch);
     List<Integer> factors = properties(
-        table, heading -> FACTOR.matcher(heading).find() && !OTHER.matcher(heading).find());
+        table,
+        heading -> FACTOR.matcher(heading).find() && !OTHER.matcher(heading).find());
     return pitches.size() == 1 && factors.size() == 1
         ? table.items().boxed().flatMap(along -> of(table, along, pitches.get(0), factors.get(0)))
         : Stream.empty();
   }
 
-  private static List<Integer> properties(Table table, java.util.function.Predicate<String> heading) {
+  private static List<Integer> properties(
+      Table table, java.util.function.Predicate<String> heading) {
     int last = Stream.concat(
             table.inputs().stream(), table.forms().stream().map(Table.Form::across))
         .mapToInt(it -> it)
         .max()
         .orElse(0);
     return IntStream.rangeClosed(0, last)
-        .filter(across -> heading.test(table.tab().heading(table.ref(table.first(), across), table.axis())))
+        .filter(across ->
+            heading.test(table.tab().heading(table.ref(table.first(), across), table.axis())))
         .boxed()
         .toList();
   }
@@ -50,8 +55,10 @@ record PitchFactor(Table table, int along, double rise, int across, double facto
     OptionalDouble rise = table.tab().book().number(table.at(along, pitch));
     OptionalDouble factor = table.tab().book().number(table.at(along, across));
     boolean usual = rise.isPresent() && rise.getAsDouble() >= 1 && rise.getAsDouble() <= 24;
-    boolean typedPitch = table.tab().isTypedNumber(new Ref(
-        table.axis() == Axis.DOWN ? along : pitch, table.axis() == Axis.DOWN ? pitch : along));
+    boolean typedPitch = table
+        .tab()
+        .isTypedNumber(new Ref(
+            table.axis() == Axis.DOWN ? along : pitch, table.axis() == Axis.DOWN ? pitch : along));
     return usual && typedPitch && factor.isPresent()
         ? Stream.of(new PitchFactor(table, along, rise.getAsDouble(), across, factor.getAsDouble()))
         : Stream.empty();

@@ -26,12 +26,15 @@ final class PitchFactorOff implements Check<PitchFactor> {
   @Override
   public Stream<Finding> examine(PitchFactor row) {
     double wanted = row.wanted();
-    return Math.abs(row.factor() - wanted) <= ROUNDED || row.isHeld() ? Stream.empty() : Stream.of(says(row, wanted));
+    return Math.abs(row.factor() - wanted) <= ROUNDED || row.isHeld()
+        ? Stream.empty()
+        : Stream.of(says(row, wanted));
   }
 
   private static Finding says(PitchFactor row, double wanted) {
     String slip = slip(row);
-    String says = "is a factor of " + Shown.number(row.factor()) + " for a pitch of " + Shown.number(row.rise())
+    String says = "is a factor of " + Shown.number(row.factor()) + " for a pitch of "
+        + Shown.number(row.rise())
         + ":12, but the pitch factor is the root of 1 + (rise/12)², " + Shown.number(wanted)
         + (slip.isEmpty() ? "" : "; " + Shown.number(row.factor()) + " is exactly " + slip);
     return Says.about(INFO, row.book(), row.at(), new Value.Number(wanted), says);

@@ -12,11 +12,12 @@ import squaresheet.sheet.Content;
 /** Is a total typed again instead of read from where it is worked out? */
 final class RetypedTotal implements Check<TypedCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("retyped-total", Severity.WARNING, "A total is typed that is worked out elsewhere");
+  private static final CheckInfo INFO = new CheckInfo(
+      "retyped-total", Severity.WARNING, "A total is typed that is worked out elsewhere");
 
   private static final Pattern TOTAL = Pattern.compile(
-      "(grand |contract |job |bid |quote )?(total|price|amount)( price| due)?:?", Pattern.CASE_INSENSITIVE);
+      "(grand |contract |job |bid |quote )?(total|price|amount)( price| due)?:?",
+      Pattern.CASE_INSENSITIVE);
   /** A retyped total is an old one: near, but no longer the same. */
   private static final double NEAR = 0.15;
 
@@ -47,7 +48,8 @@ final class RetypedTotal implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell, Address source) {
     String says = "is typed; the total is worked out at " + source + ", where it is "
-        + Shown.of(cell.book().value(source)) + ", and the typed one will not follow; put =" + source;
+        + Shown.of(cell.book().value(source)) + ", and the typed one will not follow; put ="
+        + source;
     return Says.about(INFO, cell.book(), cell.at(), cell.book().value(source), says);
   }
 }

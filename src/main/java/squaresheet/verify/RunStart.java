@@ -10,7 +10,8 @@ final class RunStart {
     return cell.tab()
         .tableAt(cell.at().ref())
         .map(table -> table.fills().stream()
-            .filter(fill -> fill.form().across() == table.axis().across(cell.at().ref()))
+            .filter(
+                fill -> fill.form().across() == table.axis().across(cell.at().ref()))
             .noneMatch(fill -> {
               int along = table.axis().along(cell.at().ref());
               return fill.hasForm(along) && along != fill.form().sample();

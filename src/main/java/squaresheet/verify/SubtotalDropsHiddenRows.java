@@ -11,8 +11,8 @@ import squaresheet.formula.Node;
 /** Does a SUBTOTAL above 100 leave out rows that were hidden by hand? */
 final class SubtotalDropsHiddenRows implements Check<SumCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("subtotal-drops-hidden-rows", Severity.WARNING, "A total leaves out hidden rows");
+  private static final CheckInfo INFO = new CheckInfo(
+      "subtotal-drops-hidden-rows", Severity.WARNING, "A total leaves out hidden rows");
 
   private static final Pattern VISIBLE =
       Pattern.compile("visible|shown|on screen|filtered", Pattern.CASE_INSENSITIVE);
@@ -35,7 +35,8 @@ final class SubtotalDropsHiddenRows implements Check<SumCell> {
 
   private static Finding says(SumCell sum) {
     String says = "is " + sum.formula().shown() + ", which leaves out hidden rows with "
-        + Shown.number(HiddenRows.left(sum)) + "; show them, or use SUM if they belong to the total";
+        + Shown.number(HiddenRows.left(sum))
+        + "; show them, or use SUM if they belong to the total";
     return Says.about(INFO, sum.book(), sum.formula().at(), says);
   }
 }

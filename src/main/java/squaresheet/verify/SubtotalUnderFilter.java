@@ -9,8 +9,8 @@ import squaresheet.finding.Severity;
 /** Does a total that other formulas read leave out the rows that a filter hides? */
 final class SubtotalUnderFilter implements Check<SumCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("subtotal-under-filter", Severity.WARNING, "A filter leaves rows out of a total");
+  private static final CheckInfo INFO = new CheckInfo(
+      "subtotal-under-filter", Severity.WARNING, "A filter leaves rows out of a total");
 
   @Override
   public CheckInfo info() {
@@ -28,8 +28,8 @@ final class SubtotalUnderFilter implements Check<SumCell> {
 
   private static Finding says(SumCell sum) {
     double left = HiddenRows.left(sum);
-    String says = "is " + sum.formula().shown() + " under a filter that hides rows with " + Shown.number(left)
-        + ", and other formulas count with it; clear the filter, or use SUM";
+    String says = "is " + sum.formula().shown() + " under a filter that hides rows with "
+        + Shown.number(left) + ", and other formulas count with it; clear the filter, or use SUM";
     return Says.about(INFO, sum.book(), sum.formula().at(), says);
   }
 }

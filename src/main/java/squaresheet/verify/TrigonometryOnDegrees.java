@@ -11,8 +11,8 @@ import squaresheet.formula.Node;
 /** Is an angle in degrees given to a function that takes radians? */
 final class TrigonometryOnDegrees implements Check<FormulaCell> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("trigonometry-on-degrees", Severity.WARNING, "A sine or cosine is taken of degrees");
+  private static final CheckInfo INFO = new CheckInfo(
+      "trigonometry-on-degrees", Severity.WARNING, "A sine or cosine is taken of degrees");
 
   @Override
   public CheckInfo info() {
@@ -23,8 +23,11 @@ final class TrigonometryOnDegrees implements Check<FormulaCell> {
   public Stream<Finding> examine(FormulaCell cell) {
     return cell.calls("COS", "SIN", "TAN")
         .map(call -> call.arguments().get(0))
-        .filter(angle -> !Nodes.any(angle, node -> Nodes.isCall(node, "RADIANS", "PI", "ATAN", "ATAN2", "ASIN", "ACOS")))
-        .filter(angle -> Shown.number(cell.book().reckoning().evaluate(angle, cell.at())).orElse(0) > 2 * Math.PI)
+        .filter(angle -> !Nodes.any(
+            angle, node -> Nodes.isCall(node, "RADIANS", "PI", "ATAN", "ATAN2", "ASIN", "ACOS")))
+        .filter(angle ->
+            Shown.number(cell.book().reckoning().evaluate(angle, cell.at())).orElse(0)
+                > 2 * Math.PI)
         .limit(1)
         .filter(angle -> isFirst(cell))
         .map(angle -> says(cell, angle));
@@ -32,7 +35,8 @@ final class TrigonometryOnDegrees implements Check<FormulaCell> {
 
   /** Of a run, only the first formula speaks. */
   private static boolean isFirst(FormulaCell cell) {
-    return cell.tab().tableAt(cell.at().ref())
+    return cell.tab()
+        .tableAt(cell.at().ref())
         .map(table -> table.axis().along(cell.at().ref()) == table.first())
         .orElse(true);
   }

@@ -10,8 +10,10 @@ import squaresheet.finding.Severity;
  * @param file the workbook's file name
  * @param findings what there is to say, one finding for one cause
  * @param tallies what each check did
+ * @param moneyPath how much of the way to the totals was checked
  */
-public record Verdict(String file, List<Finding> findings, List<Tally> tallies) {
+public record Verdict(
+    String file, List<Finding> findings, List<Tally> tallies, MoneyPath moneyPath) {
 
   public Verdict {
     findings = List.copyOf(findings);

@@ -1,8 +1,10 @@
 package squaresheet.verify;
 
 import java.util.List;
+import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 
 /** The verify pass. */
 public final class Verify {
@@ -14,8 +16,20 @@ public final class Verify {
     return new Pass(Book.of(file, workbook)).run();
   }
 
+  /**
+   * Reads a job workbook back, builds the model from its typed cells, and holds every cell against it, beside everything
+   * that is asked of any workbook.
+   *
+   * @param rulebook the company's rules
+   */
+  public static Verdict job(Workbook workbook, String file, Rulebook rulebook) {
+    return new Pass(Book.of(file, workbook)).run(rulebook);
+  }
+
   /** The cards of all checks, in the order they are asked. */
   public static List<CheckInfo> checks() {
-    return Checks.ofAnyWorkbook().stream().map(ask -> ask.check().info()).toList();
+    return Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream())
+        .map(ask -> ask.check().info())
+        .toList();
   }
 }

@@ -9,13 +9,17 @@ final class WasteRate {
   private static final Pattern WASTE =
       Pattern.compile("(?<!\\p{L})waste(?!\\p{L})", Pattern.CASE_INSENSITIVE);
   private static final Pattern AMOUNT = Pattern.compile(
-      "(?<!\\p{L})(squares?|sf|sq ?ft|bundles?|with waste|incl)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+      "(?<!\\p{L})(squares?|sf|sq ?ft|bundles?|with waste|incl)(?!\\p{L})",
+      Pattern.CASE_INSENSITIVE);
 
   private WasteRate() {}
 
   /** A cell whose label or heading says waste and not an amount, with a value from 0 to 1. */
   static boolean is(FormulaCell cell, Node node) {
-    return cell.cells(node).filter(Cells::isOne).filter(one -> isRate(cell.book(), one)).isPresent();
+    return cell.cells(node)
+        .filter(Cells::isOne)
+        .filter(one -> isRate(cell.book(), one))
+        .isPresent();
   }
 
   private static boolean isRate(Book book, Cells one) {
@@ -25,10 +29,7 @@ final class WasteRate {
         ? heading
         : tab.label(one.block().first());
     double value = book.number(one.first()).orElse(-1);
-    return WASTE.matcher(called).find()
-        && !AMOUNT.matcher(called).find()
-        && value > 0
-        && value < 1;
+    return WASTE.matcher(called).find() && !AMOUNT.matcher(called).find() && value > 0 && value < 1;
   }
 
   /** One and a waste rate with this operator between them. */

@@ -32,10 +32,12 @@ final class WasteSubtracted implements Check<FormulaCell> {
 
   private static Finding says(FormulaCell cell, Node side) {
     double now = cell.book().number(cell.at()).orElse(0);
-    double less = Shown.number(cell.book().reckoning().evaluate(side, cell.at())).orElse(1);
+    double less =
+        Shown.number(cell.book().reckoning().evaluate(side, cell.at())).orElse(1);
     double should = now / less * (2 - less);
-    String says = "is " + cell.shown() + ", which takes the waste off and comes to less than the net amount;"
-        + " with the waste added it makes " + Shown.number(should);
+    String says =
+        "is " + cell.shown() + ", which takes the waste off and comes to less than the net amount;"
+            + " with the waste added it makes " + Shown.number(should);
     return Says.about(INFO, cell.book(), cell.at(), new Value.Number(should), says);
   }
 }

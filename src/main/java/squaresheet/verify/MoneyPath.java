@@ -1,0 +1,66 @@
+package squaresheet.verify;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import squaresheet.sheet.Address;
+
+/**
+ * How much of the way from the typed cells to what is ordered and charged was checked.
+ *
+ * @param formulas how many formulas stand on the way
+ * @param workedOut how many of them were worked out by a second engine
+ * @param modelled how many of them were held against the model of the job
+ */
+public record MoneyPath(int formulas, int workedOut, int modelled) {
+
+  static MoneyPath of(Book book, Optional<Model> model) {
+    Set<Address> way = way(book, ends(book, model));
+    int workedOut =
+        (int) way.stream().filter(cell -> book.value(cell).isChecked()).count();
+    int modelled = (int) way.stream()
+        .filter(cell -> model.filter(it -> it.cells().containsKey(cell)).isPresent())
+        .count();
+    return new MoneyPath(way.size(), workedOut, modelled);
+  }
+
+  /** What is ordered and charged, or else every formula that no other reads. */
+  private static List<Address> ends(Book book, Optional<Model> model) {
+    List<Address> orders = model.stream()
+        .flatMap(it -> it.cells().values().stream())
+        .filter(it -> !it.rule().orders().isEmpty())
+        .map(Modelled::at)
+        .toList();
+    return orders.isEmpty()
+        ? book.formulas().keySet().stream()
+            .filter(cell -> !book.links().isRead(cell))
+            .toList()
+        : orders;
+  }
+
+  private static Set<Address> way(Book book, List<Address> ends) {
+    Set<Address> way = new LinkedHashSet<>();
+    Deque<Address> next = new ArrayDeque<>(ends);
+    while (!next.isEmpty()) {
+      Address cell = next.pop();
+      if (book.formula(cell).isPresent() && way.add(cell)) {
+        book.links().formulasRead(cell).forEach(next::push);
+      }
+    }
+    return way;
+  }
+
+  /** Whether every formula on the way was worked out. */
+  public boolean isWhole() {
+    return workedOut == formulas;
+  }
+
+  @Override
+  public String toString() {
+    return "of " + Says.count(formulas, "formula") + " on the way to what is ordered and charged, "
+        + workedOut + " worked out anew, " + modelled + " held against the model";
+  }
+}
