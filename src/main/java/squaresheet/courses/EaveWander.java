@@ -104,7 +104,7 @@ public record EaveWander(Length starterHeight, Limits limits, List<Reading> read
   /** One sentence for the crew; dimensions to the given marks. */
   public String show(Graduation tape) {
     Reading worst = worst();
-    String overhang = Tape.show(overhang(worst), tape);
+    String overhang = overhang(worst).showOnTape(tape);
     return isWithin()
         ? "overhang is within its limits at every station, nearest to one at " + worst.station()
             + ": " + overhang
@@ -115,7 +115,7 @@ public record EaveWander(Length starterHeight, Limits limits, List<Reading> read
 
   private String cure(Graduation tape) {
     return canBeMoved()
-        ? "move the line " + Tape.show(move().abs(), tape) + (move().isPositive() ? " up" : " down")
+        ? "move the line " + move().abs().showOnTape(tape) + (move().isPositive() ? " up" : " down")
         : "no straight line keeps every station inside: straighten the edge metal first";
   }
 

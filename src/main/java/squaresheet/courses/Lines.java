@@ -56,7 +56,7 @@ public record Lines(Length starterLine, Length firstCourse, Interval interval, L
 
     /** For people: the marks in inches or millimetres, as they are read from a tape hooked on the line. */
     public String show(Graduation graduation) {
-      return at.stream().map(mark -> Tape.show(mark, graduation)).collect(Collectors.joining(", "));
+      return at.stream().map(mark -> mark.showOnTape(graduation)).collect(Collectors.joining(", "));
     }
   }
 

@@ -88,7 +88,7 @@ final class PlaneFindings {
         ? "no other first piece does better"
         : String.format(
             "a first piece of %s %s",
-            Tape.show(best.starterCut(), tape),
+            best.starterCut().showOnTape(tape),
             later
                 .map(joint -> "puts that off to " + joint.at().show(tape))
                 .orElse("keeps all joints clear"));

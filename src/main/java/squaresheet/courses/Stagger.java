@@ -121,6 +121,6 @@ public record Stagger(Length piece, List<Length> firstPieces, Length minimum) {
   private String cut(int course, Graduation tape) {
     return firstPiece(course).equals(piece)
         ? "a whole shingle"
-        : Tape.show(firstPiece(course), tape);
+        : firstPiece(course).showOnTape(tape);
   }
 }

@@ -203,6 +203,20 @@ public record Length(long units) implements Comparable<Length> {
     return graduation.write(roundedTo(graduation, Direction.NEAREST));
   }
 
+  /**
+   * For people at the other end of a tape: rounded to the nearest mark, in inches all the way and no feet, as a tape hooked
+   * on a line reads; in millimetres on a metric tape.
+   */
+  public String showOnTape(Graduation graduation) {
+    Length marked = roundedTo(graduation, Direction.NEAREST);
+    if (!graduation.isImperial() || marked.abs().units < 12 * PER_INCH) {
+      return marked.show(graduation);
+    }
+    Length rest = new Length(marked.abs().units % PER_INCH);
+    String inches = (marked.units < 0 ? "-" : "") + marked.abs().units / PER_INCH;
+    return rest.isZero() ? inches + "\"" : inches + " " + rest.show(graduation);
+  }
+
   @Override
   public int compareTo(Length other) {
     return Long.compare(units, other.units);

@@ -254,4 +254,18 @@ class UnitsTest {
     assertThatThrownBy(() -> Count.of(-1, "roll"))
         .hasMessage("a count must be 0 or more, but is -1 rolls");
   }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+      # length   | marks      | printed   | why
+      14'        | SIXTEENTH  | 168"      | a tape hooked on a line reads inches all the way
+      2' 4 1/8"  | SIXTEENTH  | 28 1/8"   | with its fraction
+      11 7/8"    | SIXTEENTH  | 11 7/8"   | under a foot as ever
+      -2' 4 1/8" | SIXTEENTH  | -28 1/8"  | the other way
+      714 mm     | MILLIMETRE | 714 mm    | millimetres have no feet
+      """)
+  void a_tape_is_read_in_inches_all_the_way(
+      Length length, Graduation marks, String printed, String why) {
+    assertThat(length.showOnTape(marks)).as(why).isEqualTo(printed);
+  }
 }

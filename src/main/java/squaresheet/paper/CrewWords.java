@@ -1,0 +1,186 @@
+package squaresheet.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import squaresheet.courses.CoursePlan;
+import squaresheet.courses.EaveStarter;
+import squaresheet.courses.LayoutSettings;
+import squaresheet.courses.Lines;
+import squaresheet.courses.RoofLayout;
+import squaresheet.courses.StarterJoints;
+import squaresheet.product.Shingle;
+import squaresheet.roof.EdgeKind;
+import squaresheet.units.Graduation;
+import squaresheet.units.Length;
+import squaresheet.units.Pitch;
+
+/** The words of the crew sheet. */
+final class CrewWords {
+
+  /** Planes listed by name; a roof of more is read from the plane sheets. */
+  private static final int MOST_PLANES = 8;
+
+  /** Slopes above this are steep. Source: OSHA 29 CFR 1926.500(b). */
+  private static final Pitch STEEP = Pitch.of(4);
+
+  private final RoofLayout layout;
+  private final LayoutSettings settings;
+  private final Graduation tape;
+
+  CrewWords(RoofLayout layout) {
+    this.layout = layout;
+    this.settings = layout.settings();
+    this.tape = settings.spacing().tape();
+  }
+
+  List<CrewSheet.Section> sections() {
+    return List.of(
+        new CrewSheet.Section("Stay on the roof", staying()),
+        new CrewSheet.Section("Order of work: all of one before the next", order()),
+        new CrewSheet.Section("Lines, up the slope", lines()),
+        new CrewSheet.Section("First piece of each course", firstPieces()),
+        new CrewSheet.Section("Starter", starter()),
+        new CrewSheet.Section("Nails", nails()),
+        new CrewSheet.Section("Over the edge", overhang()),
+        new CrewSheet.Section("Planes", planes()));
+  }
+
+  private List<String> staying() {
+    List<String> lines = new ArrayList<>();
+    boolean steep =
+        layout.plans().stream().anyMatch(plan -> plan.plane().pitch().compareTo(STEEP) > 0);
+    lines.add("Fall protection from 6 ft up." + (steep ? " This roof is steep: over 4:12." : ""));
+    lines.add("Ladder: foot out a quarter of its length, 3 ft above the landing, tied.");
+    lines.add("Keep clear of power lines. Spread bundles over the deck. Water and shade.");
+    lines.add("The product's printed instructions and local code come first.");
+    return lines;
+  }
+
+  private List<String> order() {
+    List<String> steps = new ArrayList<>(List.of(
+        "Eave metal, then ice barrier and underlayment, then rake metal.", "Snap every line."));
+    steps.add("Starter on every eave"
+        + (settings.starting().onRakes() && has(EdgeKind.RAKE) ? " and rake." : "."));
+    steps.add("First course along the whole eave.");
+    steps.add("Courses from line to line, first pieces ahead of the rest.");
+    if (has(EdgeKind.VALLEY)) {
+      steps.add("Trim the valleys.");
+    }
+    steps.add("Cap last.");
+    List<String> numbered = new ArrayList<>();
+    steps.forEach(step -> numbered.add(numbered.size() + 1 + ". " + step));
+    return numbered;
+  }
+
+  private boolean has(EdgeKind kind) {
+    return layout.plans().stream().anyMatch(plan -> !plan.plane().sides(kind).isEmpty());
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    if (layout.plans().isEmpty()) {
+      return List.of("No plane to lay out.");
+    }
+    Lines tallest = layout.plans().stream()
+        .map(CoursePlan::lines)
+        .max(java.util.Comparator.comparingInt(one -> one.marks().get(0).at().size()))
+        .orElseThrow();
+    lines.add("Starter line: " + show(tallest.starterLine()) + " up from the eave edge.");
+    lines.add("First-course line: " + show(tallest.firstCourse()) + " up from the eave edge.");
+    lines.add("From that line, every " + Words.courses(layout.interval().courses()) + ": "
+        + longestMarks(tallest).show(tape) + ".");
+    lines.add("Never more than " + show(layout.shingle().exposure()) + " to the weather. Laid at "
+        + Words.exposure(layout.interval(), tape) + ".");
+    return lines;
+  }
+
+  private static Lines.Marks longestMarks(Lines lines) {
+    return lines.marks().stream()
+        .max(java.util.Comparator.comparing(marks -> marks.station().up()))
+        .orElseThrow();
+  }
+
+  private List<String> firstPieces() {
+    List<String> cuts = new ArrayList<>();
+    for (int course = 0; course < layout.stagger().repeat(); course++) {
+      Length cut = layout.stagger().firstPiece(course);
+      cuts.add((course + 1) + ": " + (cut.equals(layout.stagger().piece()) ? "whole" : show(cut)));
+    }
+    String hand = settings.joints().from().name().toLowerCase(Locale.ROOT);
+    return List.of(
+        "From the " + hand + ": " + String.join(",  ", cuts) + ". Then again from 1.",
+        "Joints at least " + show(layout.stagger().minimum()) + " from those below.");
+  }
+
+  private List<String> starter() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Begin with a piece cut to " + show(settings.starting().firstCut()) + ".");
+    lines.add("Joints at least " + show(settings.starting().minimum())
+        + " from those of the first course. Nails " + show(settings.starting().nailClear())
+        + " clear of a joint below.");
+    for (CoursePlan plan : layout.plans()) {
+      for (EaveStarter eave : plan.starters()) {
+        eave.joints().firstClash().ifPresent(clash -> lines.add(clash(plan, eave)));
+      }
+    }
+    return lines.size() > 2 + MOST_PLANES ? lines.subList(0, 2 + MOST_PLANES) : lines;
+  }
+
+  private String clash(CoursePlan plan, EaveStarter eave) {
+    StarterJoints best =
+        eave.joints().withBestCut(tape.mark(), settings.joints().sliver());
+    String until = best.firstClash()
+        .map(clash -> ", and cut one short before " + clash.at().show(tape) + ".")
+        .orElse(".");
+    return "Plane " + plan.plane().id() + ": begin with " + show(best.starterCut()) + " instead"
+        + until;
+  }
+
+  private List<String> nails() {
+    Shingle.Nailing nails = layout.shingle().nails();
+    String highWind =
+        nails.highWind() > nails.usual() ? ", " + nails.highWind() + " in high wind" : "";
+    return List.of(
+        nails.usual() + " a shingle" + highWind + ", on the maker's nail line.",
+        "Straight, heads flush, into sound deck. None in a joint.");
+  }
+
+  private List<String> overhang() {
+    LayoutSettings.Overhang past = settings.overhang();
+    List<String> lines = new ArrayList<>();
+    lines.add("Eave: " + show(past.eave()) + ", nowhere under "
+        + show(past.limits().least()) + " or over " + show(past.limits().most()) + ".");
+    if (has(EdgeKind.RAKE)) {
+      lines.add("Rakes: " + show(past.rake()) + ".");
+    }
+    if (has(EdgeKind.VALLEY)) {
+      lines.add(
+          past.valley().isZero()
+              ? "Valleys: cut at the line."
+              : "Valleys: " + show(past.valley()) + " past the line.");
+    }
+    return lines;
+  }
+
+  private List<String> planes() {
+    if (layout.plans().size() > MOST_PLANES) {
+      return List.of(layout.plans().size() + " planes: see the plane sheets.");
+    }
+    return layout.plans().stream().map(this::plane).collect(Collectors.toList());
+  }
+
+  private String plane(CoursePlan plan) {
+    String last = plan.reach().lastCourse().show(tape);
+    String taper = plan.lines().taperPerLine().inches() * 16 < 1
+        ? ""
+        : " Ends differ: use the marks of its own sheet.";
+    return plan.plane().id() + ": " + plan.courses() + " courses, the last shows " + last + "."
+        + taper;
+  }
+
+  private String show(Length length) {
+    return length.showOnTape(tape);
+  }
+}

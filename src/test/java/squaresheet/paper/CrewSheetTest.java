@@ -1,0 +1,58 @@
+package squaresheet.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import squaresheet.estimate.OrderList;
+import squaresheet.product.Packing;
+import squaresheet.product.Product;
+import squaresheet.units.Count;
+
+class CrewSheetTest {
+
+  @Test
+  void the_crew_gets_every_number_it_needs_in_few_words() {
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines())
+        .as(
+            "lines and marks: common practice, no source; the rest by hand from the sample's products")
+        .containsSubsequence(
+            "Crew sheet: Larch Lane",
+            "Stay on the roof",
+            "Fall protection from 6 ft up. This roof is steep: over 4:12.",
+            "Order of work: all of one before the next",
+            "2. Snap every line.",
+            "7. Cap last.",
+            "Starter line: 7\" up from the eave edge.",
+            "First-course line: 12 1/2\" up from the eave edge.",
+            "From that line, every 5 courses: 28\", 56\", 84\", 112\", 140\", 168\".",
+            "Never more than 5 5/8\" to the weather. Laid at 5.60\".",
+            "From the left: 1: whole,  2: 33 3/8\",  3: 27 3/8\",  4: 21 3/8\",  5: 15 3/8\",  6: 9 3/8\". Then again"
+                + " from 1.",
+            "Begin with a piece cut to 7\".",
+            "4 a shingle, 6 in high wind, on the maker's nail line.",
+            "Eave: 3/4\", nowhere under 1/4\" or over 1\".",
+            "Rakes: 1/2\".");
+  }
+
+  @Test
+  void the_crew_sheet_is_one_page_in_letters_large_enough_to_read() throws Exception {
+    Drawing page = CrewSheet.of(Sample.layout(), "Larch Lane").drawing();
+    assertThat(page.height()).isEqualTo(792);
+    assertThat(Lettering.of(page.svg()))
+        .allSatisfy(text ->
+            assertThat(text.room().getBounds2D().getHeight()).as(text.text()).isGreaterThan(9));
+  }
+
+  @Test
+  void the_order_list_says_whole_packs_of_each_product() throws Exception {
+    Product boots = new Product.Item(new Product.Label(
+        "boot-3", Product.Kind.PIPE_BOOT, "3 in pipe boot", Packing.of("piece", 1), "made up", ""));
+    OrderSheet sheet = OrderSheet.of(
+        new OrderList(List.of(new OrderList.Entry(boots, Count.of(2, "piece")))), "Larch Lane");
+    assertThat(sheet.lines()).containsExactly("2 pieces  3 in pipe boot");
+    assertThat(Lettering.of(sheet.drawing().svg()))
+        .extracting(Lettering.Placed::text)
+        .contains("Order list: Larch Lane", "2 pieces", "3 in pipe boot");
+  }
+}
