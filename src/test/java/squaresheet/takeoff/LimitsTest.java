@@ -111,6 +111,50 @@ class LimitsTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', textBlock = """
+      # height ft | rows | reach 36 x 13/12 = 39 in at 5:12, 36 in wide, side lap 3.5 in, by hand
+      2.5         | 1    | a porch of 30 in takes one row, though the reach asks for two
+      3           | 1    | one width is its whole height
+      3.01        | 2    | a little more is left
+      20          | 2    | the reach: 36 + 32.5 = 68.5
+      """)
+  void ice_barrier_ends_at_the_top_of_a_short_plane(double height, double rows, String source) {
+    Names names = Jobs.plane(Names.none(), "A", 5, 10, height);
+    assertThat(Jobs.number(names, "ice_rows")).as(source).isEqualTo(rows);
+  }
+
+  @Test
+  void ice_barrier_goes_on_past_a_pitch_break() {
+    // the porch of 30 in goes on at another pitch, so the reach of 39 in stays: by hand
+    Names porch = Jobs.plane(Names.none(), "A", 5, 10, 2.5);
+    assertThat(Jobs.number(Jobs.edge(porch, "A", "pitch break", 10), "ice_rows"))
+        .isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      # choice | lined in valleys | speaks | source
+      closed   | yes              | false  | a self-adhering sheet in place of the lining: CR-033
+      closed   | no               | true   | lined with at least 36 in: CR-033
+      open     | no               | false  | has its own lining: CR-030
+      """)
+  void a_closed_valley_is_lined(String choice, String lined, boolean speaks, String source) {
+    Names names = Jobs.edge(Jobs.plane(Names.none(), "A", 6, 20, 10), "A", "valley", 12)
+        .with("valley_choice", choice)
+        .with("ice_in_valleys", lined);
+    assertThat(spoken(names).contains("closed_valley_is_lined")).as(source).isEqualTo(speaks);
+  }
+
+  @Test
+  void step_flashing_is_as_long_as_the_exposure_and_its_lap() {
+    // 5 5/8 in and 2 in: common practice, no source
+    Names walled = Jobs.edge(Jobs.plane(Names.none(), "A", 6, 20, 10), "A", "sidewall", 10);
+    assertThat(spoken(walled)).doesNotContain("step_flashing_is_long_enough");
+    assertThat(spoken(walled.with("step_flashing_lap", 2.5)))
+        .contains("step_flashing_is_long_enough");
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
       # pitch | pattern   | nails each | source
       21      | usual     | 4          | CR-023, CR-025: above 21:12 only
       21.01   | usual     | 6          | CR-025

@@ -118,10 +118,13 @@ class TakeoffLawsTest {
     return pieces;
   }
 
-  /** Felt of 36 in: rows showing 34 in, or 17 in with a 19 in strip first; and a foot of it over the ridge. */
+  /**
+   * Felt of 36 in: rows showing 34 in, or 17 in with a 19 in strip first, of which a sheet of 36 in gives one; and a foot
+   * of it over the ridge.
+   */
   private static double sheet(double area, double eave, int rise) {
     double ridge = eave / (34 / 12.0);
-    return ridge + (rise < 4 ? area / (17 / 12.0) + 2 * eave * 19 / 36 : area / (34 / 12.0));
+    return ridge + (rise < 4 ? area / (17 / 12.0) + 2 * eave : area / (34 / 12.0));
   }
 
   /** Rows of 36 in with 3 1/2 in of lap, laid one after the other; the reach is 36 in and more here, so 8:12 changes nothing. */
