@@ -69,6 +69,7 @@ final class CellReader {
     while (xml.child(data)) {
       if (xml.name().equals("row")) {
         startRow();
+        refuseBelowTheSheet();
         int open = xml.depth();
         while (xml.child(open)) {
           if (xml.name().equals("c")) {
@@ -80,6 +81,12 @@ final class CellReader {
     formulas.finish();
   }
 
+  private void refuseBelowTheSheet() {
+    if (row >= CellPlace.ROWS) {
+      throw new Refusal("has more than " + CellPlace.ROWS + " rows, and those below were left out");
+    }
+  }
+
   private void startRow() {
     row++;
     column = -1;
@@ -87,7 +94,7 @@ final class CellReader {
     if (stated >= 1 && stated <= CellPlace.ROWS) {
       row = stated - 1;
     }
-    if (xml.flag("hidden", false) && row < CellPlace.ROWS) {
+    if (row < CellPlace.ROWS && xml.flag("hidden", false)) {
       to.hiddenRow(row);
     }
   }
@@ -149,7 +156,11 @@ final class CellReader {
   private static int index(String text) {
     int index = 0;
     for (int i = 0; i < text.length() && index < 1 << 20; i++) {
-      index = index * 10 + (text.charAt(i) - '0');
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit > 9) {
+        return 0;
+      }
+      index = index * 10 + digit;
     }
     return index;
   }

@@ -28,7 +28,7 @@ final class Parts implements AutoCloseable {
   /** The parts that the package library reads whole: real ones have some kilobytes. */
   private static final long LARGEST_INDEX = 4L << 20;
   /** A workbook of 20 MB unpacks to some 150 MB; this much reads within seconds. */
-  private static final long MOST_UNPACKED = 600L << 20;
+  private static final long MOST_UNPACKED = 384L << 20;
 
   private static final int MOST_PARTS = 20_000;
 
@@ -222,7 +222,7 @@ final class Parts implements AutoCloseable {
     private void count(int bytes) {
       left -= bytes;
       if (left < 0) {
-        throw new Refusal(
+        throw Refusal.ofAll(
             "unpacks to more than " + (MOST_UNPACKED >> 20) + " MB, which is too large to be read");
       }
     }

@@ -41,13 +41,13 @@ final class SheetReader {
 
   Sheet read(Sheet.Visibility visibility) {
     to.visibility(visibility);
-    guarded("its cells", () -> {
+    guarded("its part", () -> {
       try (Xml xml = parts.xml(part)) {
         sheet(xml);
       }
     });
-    guarded("its tables", this::tables);
-    guarded("its notes", this::comments);
+    guarded("the part with its tables", this::tables);
+    guarded("the part with its notes", this::comments);
     return to.build();
   }
 
