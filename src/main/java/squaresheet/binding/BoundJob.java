@@ -1,41 +1,23 @@
 package squaresheet.binding;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import squaresheet.formula.Formula;
-import squaresheet.formula.Value;
-import squaresheet.product.Catalogue;
-import squaresheet.product.Selection;
-import squaresheet.roof.RoofNotes;
+import squaresheet.job.JobInput;
 import squaresheet.sheet.Address;
 
 /**
  * A job as a workbook holds it: what was typed, taken out of the cells, and which cell is which value. Typed cells are taken
  * as they stand; a formula in the place of a typed value is worked out anew. Stored results are never taken.
  *
- * @param labels what is said about the job, by defined name such as {@code job_customer}
- * @param roof the roof as written
- * @param catalogue the products
- * @param selection those chosen
- * @param settings what was typed for the settings, by name
+ * @param input the job, rebuilt from the cells
  * @param rules the cells that hold rules, each with its formula as it stands
  * @param cells which cell is which item
  * @param coverage which parts of the way to the price are bound
  */
-public record BoundJob(
-    Map<String, String> labels,
-    RoofNotes roof,
-    Catalogue catalogue,
-    Selection selection,
-    Map<String, Value> settings,
-    List<BoundRule> rules,
-    CellMap cells,
-    List<Part> coverage) {
+public record BoundJob(JobInput input, List<BoundRule> rules, CellMap cells, List<Part> coverage) {
 
   public BoundJob {
-    labels = Map.copyOf(labels);
-    settings = Map.copyOf(settings);
     rules = List.copyOf(rules);
     coverage = List.copyOf(coverage);
   }

@@ -21,6 +21,20 @@ final class EstimateSheet {
   private static final int HEADING = 3;
   private static final String MONEY = "#,##0.00";
 
+  /** The defined names of the sums. */
+  static final List<String> SUMS = List.of(
+      "estimate_cost",
+      "estimate_base",
+      "estimate_price",
+      "discount_before",
+      "tax_by_line",
+      "tax_by_invoice",
+      "estimate_tax",
+      "estimate_total",
+      "category_total",
+      "code_total",
+      "payment_total");
+
   /**
    * A line: the formulas of its cells.
    *

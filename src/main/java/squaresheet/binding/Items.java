@@ -114,6 +114,53 @@ final class Items {
     coverage.add(new BoundJob.Part("settings, products and rules of the job", bound, all.size()));
   }
 
+  /** The lines and sums of the estimate: {@code line Shingles: line_amount}, {@code job: estimate_total}. */
+  void estimate() {
+    int bound = 0;
+    List<String> sums = EstimateSheet.SUMS;
+    for (String name : sums) {
+      Optional<Address> cell = names.needed(name, "the estimate's " + name.replace('_', ' '));
+      bound += cell.isPresent() ? 1 : 0;
+      cell.ifPresent(at -> cells.put(new Where.OfItem("job", name), at));
+    }
+    coverage.add(new BoundJob.Part("sums of the estimate", bound, sums.size()));
+    lines();
+  }
+
+  private void lines() {
+    Optional<Block> block = names.block("line_amount");
+    Optional<Address> item = names.cell("line_item");
+    if (block.isEmpty() || item.isEmpty()) {
+      coverage.add(new BoundJob.Part("lines of the estimate", 0, 1));
+      return;
+    }
+    int bound = 0;
+    int count = 0;
+    for (int row = block.get().first().row(); row <= block.get().last().row(); row++) {
+      Address name =
+          new Address(item.get().sheet(), new Ref(row, item.get().ref().column()));
+      String text = Cells.text(book.cell(name));
+      if (!text.isEmpty()) {
+        count++;
+        bound += line(text, row) ? 1 : 0;
+      }
+    }
+    coverage.add(new BoundJob.Part("lines of the estimate", bound, count));
+  }
+
+  private boolean line(String text, int row) {
+    boolean whole = true;
+    for (String column :
+        List.of("line_category", "line_cost_code", "line_quantity", "line_price", "line_amount")) {
+      Optional<Address> cell = names
+          .cell(column)
+          .map(first -> new Address(first.sheet(), new Ref(row, first.ref().column())));
+      whole &= cell.isPresent();
+      cell.ifPresent(at -> cells.putIfAbsent(new Where.OfItem("line " + text, column), at));
+    }
+    return whole;
+  }
+
   private BoundJob.BoundRule bound(Rule rule, String subject, Address cell) {
     Optional<Formula> formula = Optional.of(book.cell(cell).formula())
         .filter(text -> !text.isEmpty())

@@ -11,6 +11,9 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.formula.Value;
+import squaresheet.job.Company;
+import squaresheet.job.JobCard;
+import squaresheet.job.JobInput;
 import squaresheet.product.Catalogue;
 import squaresheet.product.Role;
 import squaresheet.product.Selection;
@@ -59,17 +62,14 @@ final class JobReader {
     Catalogue catalogue = catalogue();
     Selection selection = selection(catalogue);
     items.of(tables);
+    items.estimate();
+    Pricing pricing = new PricingReader(new NamedRows(file, names, values, findings)).read();
     findings.addAll(names.findings());
-    BoundJob job = new BoundJob(
-        labels(),
-        new RoofNotes(roof.planes(), tolerance()),
-        catalogue,
-        selection,
-        settings,
-        items.rules(),
-        items.map(),
-        items.coverage());
-    return Read.of(job, findings);
+    Company company =
+        new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
+    RoofNotes notes = new RoofNotes(roof.planes(), tolerance());
+    JobInput input = new JobInput(card(), notes, company, selection, settings);
+    return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
   }
 
   private void missingColumns() {
@@ -168,13 +168,12 @@ final class JobReader {
     return read.value().orElseGet(() -> new Selection(Map.of()));
   }
 
-  private Map<String, String> labels() {
-    Map<String, String> labels = new LinkedHashMap<>();
-    SettingsSheet.LABELS.keySet().forEach(name -> names
-        .cell(name)
-        .map(cell -> Cells.text(values.cell(cell)))
-        .filter(text -> !text.isEmpty())
-        .ifPresent(text -> labels.put(name, text)));
-    return labels;
+  private JobCard card() {
+    TapeUnit unit = UnitWords.find(label("job_unit")).flatMap(Tape::unit).orElse(TapeUnit.FEET);
+    return new JobCard(label("job_name"), label("job_measured_by"), label("job_date"), unit);
+  }
+
+  private String label(String name) {
+    return names.cell(name).map(values::cell).map(Cells::text).orElse("");
   }
 }

@@ -21,7 +21,7 @@ final class RatesSheet {
 
   private static final int HEADING = 3;
   /** Bands that are open above end here. */
-  private static final double OPEN = 1000;
+  static final double OPEN = 1000;
 
   private final List<Rate> rates;
   private final List<Map.Entry<String, Money>> crews;

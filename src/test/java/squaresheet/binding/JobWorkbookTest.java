@@ -3,6 +3,8 @@ package squaresheet.binding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,8 +12,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import squaresheet.estimate.Estimate;
 import squaresheet.finding.Read;
 import squaresheet.formula.Value;
+import squaresheet.job.JobInput;
+import squaresheet.job.JobResult;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Roof;
 import squaresheet.sheet.Address;
@@ -23,6 +28,7 @@ import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.takeoff.Takeoff;
+import squaresheet.units.Money;
 import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.Xlsx;
 
@@ -107,18 +113,55 @@ class JobWorkbookTest {
     Read<BoundJob> read = JobWorkbook.read(draft().workbook(), "job.xlsx", PARTS.rulebook());
     assertThat(read.findings()).isEmpty();
     BoundJob job = read.value().orElseThrow();
-    assertThat(job.catalogue()).isEqualTo(PARTS.catalogue());
-    assertThat(job.selection()).isEqualTo(PARTS.selection());
-    assertThat(job.labels()).isEqualTo(PARTS.labels());
-    assertThat(job.settings()).hasSize(PARTS.rulebook().settings().size());
+    JobInput input = job.input();
+    assertThat(input.card()).isEqualTo(DemoJob.input().card());
+    assertThat(input.selection()).isEqualTo(PARTS.selection());
+    assertThat(input.company().catalogue()).isEqualTo(PARTS.catalogue());
+    assertThat(input.company().terms()).isEqualTo(PARTS.pricing().terms());
+    assertThat(input.company().prices().prices().keySet())
+        .isEqualTo(PARTS.pricing().prices().prices().keySet());
+    assertThat(input.settings()).hasSize(PARTS.rulebook().settings().size());
     assertThat(job.coverage()).allMatch(BoundJob.Part::isWhole);
-    Roof roof = Roof.resolve(job.roof()).value().orElseThrow();
+    Roof roof = Roof.resolve(input.roof()).value().orElseThrow();
     assertThat(roof.slopedArea()).isEqualTo(PARTS.roof().slopedArea());
     for (EdgeKind kind : EdgeKind.values()) {
       assertThat(roof.length(kind).inches())
           .as(kind.word())
           .isCloseTo(PARTS.roof().length(kind).inches(), within(1e-9));
     }
+  }
+
+  @Test
+  void the_job_rebuilt_from_the_cells_comes_to_the_same_price() {
+    BoundJob job = JobWorkbook.read(draft().workbook(), "job.xlsx", PARTS.rulebook())
+        .value()
+        .orElseThrow();
+    JobResult again = JobResult.of(job.input()).value().orElseThrow();
+    assertThat(again.estimate().total()).isEqualTo(DemoJob.result().estimate().total());
+    assertThat(again.estimate().byCostCode())
+        .isEqualTo(DemoJob.result().estimate().byCostCode());
+  }
+
+  @Test
+  void the_live_estimate_is_that_of_the_library_to_the_cent() {
+    Workbook book = draft().workbook();
+    Estimate estimate = DemoJob.result().estimate();
+    assertThat(number(book, "estimate_cost")).isEqualTo(cents(estimate.cost()));
+    assertThat(number(book, "estimate_price")).isEqualTo(cents(estimate.price()));
+    assertThat(number(book, "estimate_total")).isEqualTo(cents(estimate.total()));
+    assertThat(number(book, "tax_by_line")).isEqualTo(cents(estimate.taxes().byLine()));
+    assertThat(number(book, "tax_by_invoice")).isEqualTo(cents(estimate.taxes().byInvoice()));
+    assertThat(number(book, "category_total")).isEqualTo(number(book, "code_total"));
+  }
+
+  private static BigDecimal number(Workbook book, String name) {
+    Address cell = book.name(name).flatMap(Workbook.Name::cell).orElseThrow();
+    Content.Numeric number = (Content.Numeric) book.cell(cell).stored();
+    return BigDecimal.valueOf(number.value()).setScale(2, RoundingMode.HALF_UP);
+  }
+
+  private static BigDecimal cents(Money money) {
+    return money.amount().setScale(2, RoundingMode.HALF_UP);
   }
 
   @Test
@@ -150,7 +193,7 @@ class JobWorkbookTest {
         .orElseThrow();
     assertThat(job.cells().items()).isEqualTo(before.cells().items());
     assertThat(job.rules()).allMatch(BoundJob.BoundRule::isAsInRulebook);
-    assertThat(job.settings()).isEqualTo(before.settings());
+    assertThat(job.input().settings()).isEqualTo(before.input().settings());
   }
 
   @Test
@@ -169,7 +212,7 @@ class JobWorkbookTest {
             "job.xlsx, Planes!C6: length must read like 24' 6 1/2\" or 7.48 m, but reads 'forty-four'",
             "job.xlsx, " + waste + ": Waste rate typed by the estimator must be a number, but reads"
                 + " 'ten'; the usual value counts instead");
-    assertThat(read.value().orElseThrow().roof().planes()).hasSize(5);
+    assertThat(read.value().orElseThrow().input().roof().planes()).hasSize(5);
   }
 
   @Test
@@ -197,7 +240,7 @@ class JobWorkbookTest {
     BoundJob job = JobWorkbook.read(draft.workbook(), "job.xlsx", Rulebook.standard())
         .value()
         .orElseThrow();
-    assertThat(((Value.Number) job.settings().get("typed_waste")).value())
+    assertThat(((Value.Number) job.input().settings().get("typed_waste")).value())
         .isCloseTo(0.12, within(1e-12));
   }
 }

@@ -1,0 +1,232 @@
+package squaresheet.binding;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import squaresheet.estimate.Category;
+import squaresheet.estimate.Discount;
+import squaresheet.estimate.PriceList;
+import squaresheet.estimate.Profit;
+import squaresheet.estimate.Rate;
+import squaresheet.estimate.Rates;
+import squaresheet.estimate.Tax;
+import squaresheet.estimate.Terms;
+import squaresheet.units.Money;
+import squaresheet.units.Ratio;
+import squaresheet.units.Unit;
+
+/** Reads the prices, rates and terms of a job workbook. */
+final class PricingReader {
+
+  private final NamedRows rows;
+  private final String currency;
+
+  PricingReader(NamedRows rows) {
+    this.rows = rows;
+    this.currency = currency();
+  }
+
+  Pricing read() {
+    return new Pricing(prices(), rates(), terms());
+  }
+
+  private String currency() {
+    String text = rows.text("terms_currency");
+    try {
+      return Money.zero(text).currency();
+    } catch (IllegalArgumentException unknown) {
+      rows.says(
+          rows.where("terms_currency"),
+          "currency must be an ISO 4217 code like USD, but reads '" + text
+              + "'; amounts are taken as USD");
+      return "USD";
+    }
+  }
+
+  private PriceList prices() {
+    Map<String, PriceList.Price> prices = new LinkedHashMap<>();
+    for (int row : rows.rows("price_product", "the products of the price list")) {
+      String product = rows.text(row, "price_product");
+      Optional<BigDecimal> amount = rows.amount(row, "price_amount", "the price of " + product);
+      Optional<Category> category = category(row, "price_category", "material");
+      if (amount.isPresent() && category.isPresent()) {
+        PriceList.Price price = new PriceList.Price(
+            Money.of(currency, amount.get()),
+            rows.text(row, "price_per"),
+            rows.text(row, "price_cost_code"),
+            category.get(),
+            rows.text(row, "price_quoted"),
+            rows.where(row, "price_amount"));
+        if (prices.putIfAbsent(product, price) != null) {
+          rows.says(
+              rows.where(row, "price_product"),
+              "the price of " + product + " must stand once, but stands above already");
+        }
+      }
+    }
+    return new PriceList(prices);
+  }
+
+  private Optional<Category> category(int row, String column, String usual) {
+    String text = rows.text(row, column);
+    Optional<Category> category =
+        Category.from(text.isEmpty() ? usual : text).filter(Category::isCost);
+    if (category.isEmpty()) {
+      rows.says(
+          rows.where(row, column),
+          "category must be one of " + String.join(", ", PricesSheet.costs()) + ", but reads '"
+              + text + "'");
+    }
+    return category;
+  }
+
+  private Rates rates() {
+    Map<String, Money> crews = new LinkedHashMap<>();
+    for (int row : rows.rows("crew_name", "the crews")) {
+      String crew = rows.text(row, "crew_name");
+      rows.amount(row, "crew_rate", "the hour of " + crew)
+          .ifPresent(amount -> crews.put(crew, Money.of(currency, amount)));
+    }
+    List<Rate> rates = new ArrayList<>();
+    for (int row : rows.rows("rate_item", "the rates")) {
+      rate(row).ifPresent(rates::add);
+    }
+    return new Rates(crews, rates);
+  }
+
+  private Optional<Rate> rate(int row) {
+    String item = rows.text(row, "rate_item");
+    Optional<Category> category = category(row, "rate_category", "labour");
+    Optional<BigDecimal> amount = rows.amount(row, "rate_amount", "the rate of " + item);
+    Optional<Unit> unit = unit(row);
+    if (category.isEmpty() || amount.isEmpty() || unit.isEmpty()) {
+      return Optional.empty();
+    }
+    return band(row, item)
+        .map(band -> new Rate(
+            item,
+            category.get(),
+            rows.text(row, "rate_cost_code"),
+            rows.text(row, "rate_quantity"),
+            amount.get(),
+            unit.get(),
+            rows.text(row, "rate_crew"),
+            band));
+  }
+
+  private Optional<Rate.Band> band(int row, String item) {
+    Optional<BigDecimal> from = bound(row, "rate_pitch_from", item, 0);
+    Optional<BigDecimal> below = bound(row, "rate_pitch_below", item, RatesSheet.OPEN);
+    Optional<BigDecimal> low = bound(row, "rate_stories_from", item, 0);
+    Optional<BigDecimal> high = bound(row, "rate_stories_below", item, RatesSheet.OPEN);
+    return from.isPresent() && below.isPresent() && low.isPresent() && high.isPresent()
+        ? Optional.of(new Rate.Band(from.get(), below.get(), low.get(), high.get()))
+        : Optional.empty();
+  }
+
+  private Optional<BigDecimal> bound(int row, String column, String item, double open) {
+    return rows.text(row, column).isEmpty()
+        ? Optional.of(decimal(open))
+        : rows.amount(row, column, "the band of " + item).map(it -> decimal(it.doubleValue()));
+  }
+
+  /** Without a needless {@code .0}. */
+  private static BigDecimal decimal(double value) {
+    BigDecimal plain = BigDecimal.valueOf(value).stripTrailingZeros();
+    return plain.scale() < 0 ? plain.setScale(0) : plain;
+  }
+
+  private Optional<Unit> unit(int row) {
+    String text = rows.text(row, "rate_unit");
+    try {
+      return Optional.of(Unit.parse(text));
+    } catch (IllegalArgumentException unreadable) {
+      rows.says(rows.where(row, "rate_unit"), unreadable.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private Terms terms() {
+    Terms.Codes codes = new Terms.Codes(
+        rows.text("overhead_code"),
+        rows.text("profit_code"),
+        rows.text("discount_code"),
+        rows.text("tax_code"));
+    try {
+      return new Terms(
+          currency,
+          ratio("overhead_rate", "overhead"),
+          profit(),
+          discount(),
+          tax(),
+          shares(),
+          codes);
+    } catch (IllegalArgumentException refused) {
+      rows.says(rows.where("payment_share"), refused.getMessage());
+      return new Terms(
+          currency,
+          ratio("overhead_rate", "overhead"),
+          profit(),
+          discount(),
+          tax(),
+          List.of(),
+          codes);
+    }
+  }
+
+  private Ratio ratio(String name, String what) {
+    return rows.amount(name, what).map(Ratio::new).orElse(Ratio.ZERO);
+  }
+
+  private Profit profit() {
+    Ratio rate = ratio("profit_rate", "the profit rate");
+    try {
+      return rows.text("profit_kind").equals("margin")
+          ? new Profit.Margin(rate)
+          : new Profit.Markup(rate);
+    } catch (IllegalArgumentException refused) {
+      rows.says(rows.where("profit_rate"), refused.getMessage());
+      return new Profit.Markup(Ratio.ZERO);
+    }
+  }
+
+  private Discount discount() {
+    Ratio share = ratio("discount_share", "the discount");
+    BigDecimal amount = rows.amount("discount_amount", "the discount").orElse(BigDecimal.ZERO);
+    boolean before = !rows.text("discount_when").equals("after tax");
+    try {
+      return new Discount(share, Money.of(currency, amount), before);
+    } catch (IllegalArgumentException refused) {
+      rows.says(rows.where("discount_share"), refused.getMessage());
+      return Discount.none(currency);
+    }
+  }
+
+  private Tax tax() {
+    Set<Category> taxed = EnumSet.noneOf(Category.class);
+    for (int row : rows.rows("tax_category", "the taxed categories")) {
+      if (rows.text(row, "tax_applies").equalsIgnoreCase("yes")) {
+        Category.from(rows.text(row, "tax_category")).ifPresent(taxed::add);
+      }
+    }
+    Tax.RoundingPoint point = rows.text("tax_rounding").equals("line")
+        ? Tax.RoundingPoint.LINE
+        : Tax.RoundingPoint.INVOICE;
+    return new Tax(ratio("tax_rate", "the tax rate"), taxed, point);
+  }
+
+  private List<Terms.Share> shares() {
+    List<Terms.Share> shares = new ArrayList<>();
+    for (int row : rows.rows("payment_when", "the payments")) {
+      rows.amount(row, "payment_share", "the share of a payment")
+          .ifPresent(share ->
+              shares.add(new Terms.Share(rows.text(row, "payment_when"), new Ratio(share))));
+    }
+    return shares;
+  }
+}
