@@ -1,9 +1,13 @@
 package squaresheet.binding;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import squaresheet.formula.Formula;
+import squaresheet.formula.Value;
 import squaresheet.job.JobInput;
+import squaresheet.product.Selection;
+import squaresheet.roof.RoofNotes;
 import squaresheet.sheet.Address;
 
 /**
@@ -20,6 +24,21 @@ public record BoundJob(JobInput input, List<BoundRule> rules, CellMap cells, Lis
   public BoundJob {
     rules = List.copyOf(rules);
     coverage = List.copyOf(coverage);
+  }
+
+  /** The roof as written. */
+  public RoofNotes roof() {
+    return input.roof();
+  }
+
+  /** The products chosen. */
+  public Selection selection() {
+    return input.selection();
+  }
+
+  /** What was typed for the settings, by name. */
+  public Map<String, Value> settings() {
+    return input.settings();
   }
 
   /**

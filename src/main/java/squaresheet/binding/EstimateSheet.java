@@ -130,8 +130,11 @@ final class EstimateSheet {
 
   private String band(Rate rate, int item) {
     return isByPlane(rate)
-        ? "&\", \"&" + rates.table().there(item, "rate_pitch_from") + "&\":12 up to \"&"
-            + rates.table().there(item, "rate_pitch_below") + "&\":12\""
+        ? "&\", from \"&" + rates.table().there(item, "rate_pitch_from") + "&\":12\"&IF("
+            + rates.table().there(item, "rate_pitch_below") + "<1000,\" to below \"&"
+            + rates.table().there(item, "rate_pitch_below") + "&\":12\",\"\")&IF("
+            + rates.table().there(item, "rate_stories_from") + ">0,\", from \"&"
+            + rates.table().there(item, "rate_stories_from") + "&\" stories\",\"\")"
         : "";
   }
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet.Paper;
 import squaresheet.sheet.Workbook;
 import squaresheet.tape.DateSystem;
 
@@ -14,6 +16,11 @@ import squaresheet.tape.DateSystem;
 public final class FieldSheet {
 
   private FieldSheet() {}
+
+  /** The blank form for that paper, with pictures of what to measure where this machine can draw them. */
+  public static Draft blank(Paper paper) {
+    return new FieldForm(paper).draw();
+  }
 
   /** Reads a filled field sheet from a workbook of that file name; text is read with the locale's decimal mark. */
   public static Read<FieldNotes> read(Workbook workbook, String file, Locale locale) {

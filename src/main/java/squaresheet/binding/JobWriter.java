@@ -30,6 +30,7 @@ final class JobWriter {
     Cautions.write(draft.sheet(Cautions.NAME));
     new SummarySheet(parts, summary).write();
     DraftValues.store(draft);
+    draft.sheets().forEach(Fit::fit);
     return draft;
   }
 

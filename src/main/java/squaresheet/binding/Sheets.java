@@ -21,12 +21,11 @@ final class Sheets {
   /** A sheet that holds a table: headings in sight and repeated, lying on its long side. */
   static void table(DraftSheet sheet, int heading, int columns) {
     sheet.freeze(heading + 1, columns);
-    sheet.print(
-        new Print(Paper.LETTER, true, heading + 1, "", sheet.name() + ", page &P of &N", 0.5));
+    sheet.print(new Print(Paper.LETTER, true, heading + 1, "", sheet.name(), 0.5));
   }
 
   /** A sheet to be read: upright. */
   static void page(DraftSheet sheet) {
-    sheet.print(new Print(Paper.LETTER, false, 0, "", sheet.name() + ", page &P of &N", 0.5));
+    sheet.print(new Print(Paper.LETTER, false, 0, "", sheet.name(), 0.5));
   }
 }

@@ -42,7 +42,8 @@ final class SummarySheet {
         sheet,
         parts.labels().getOrDefault("job_name", "Roof"),
         "Job workbook. Every number here is live: it comes from the other sheets.");
-    row = 3;
+    caution();
+    row = 5;
     headings("The roof", "", "");
     TOTALS.forEach(name -> parts.rulebook().rule(name).ifPresent(this::total));
     row++;
@@ -52,13 +53,15 @@ final class SummarySheet {
         .forEach(this::order);
     row++;
     legend();
-    sheet.put(new Ref(row, 0), Entry.text(Cautions.LINE).as(Role.CAUTION));
-    sheet.put(new Ref(row, 1), Entry.blank().as(Role.CAUTION));
-    sheet.put(new Ref(row, 2), Entry.blank().as(Role.CAUTION));
-    sheet.merge(new squaresheet.sheet.Block(new Ref(row, 0), new Ref(row, 2)));
-    sheet.height(row, 48);
-    sheet.width(0, 52).width(1, 14).width(2, 30);
+    sheet.width(0, 50).width(1, 14).width(2, 18);
     Sheets.page(sheet);
+  }
+
+  private void caution() {
+    sheet.put(new Ref(3, 0), Entry.text(Cautions.LINE).as(Role.CAUTION));
+    sheet.put(new Ref(3, 1), Entry.blank().as(Role.CAUTION));
+    sheet.put(new Ref(3, 2), Entry.blank().as(Role.CAUTION));
+    sheet.merge(new squaresheet.sheet.Block(new Ref(3, 0), new Ref(3, 2)));
   }
 
   private void headings(String... texts) {

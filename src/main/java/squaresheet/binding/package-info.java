@@ -16,7 +16,8 @@
       "takeoff",
       "estimate",
       "courses",
-      "job"
+      "job",
+      "paper"
     })
 package squaresheet.binding;
 

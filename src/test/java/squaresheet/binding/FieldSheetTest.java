@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Roof;
 import squaresheet.roof.Shape;
+import squaresheet.sheet.Content;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet;
+import squaresheet.sheet.DraftSheet.Entry;
+import squaresheet.sheet.DraftSheet.Paper;
+import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.SheetBuilder;
 import squaresheet.tape.TapeUnit;
@@ -130,5 +137,41 @@ class FieldSheetTest {
         .isEqualTo(
             "\nERROR letter.csv: a field sheet must have a table of planes with headings like"
                 + " Plane, Shape, Eave, Up the slope, Pitch, but there is none");
+  }
+
+  @Test
+  void the_blank_form_filled_in_reads_back() {
+    Draft form = FieldSheet.blank(Paper.LETTER);
+    DraftSheet sheet = form.find("Field sheet").orElseThrow();
+    fill(sheet, "Unit for bare numbers", 2, "feet");
+    fill(sheet, "Eave overhang past the wall", 2, "1' 6\"");
+    int plane = fill(sheet, "Plane", 0, "") + 1;
+    List<String> cells = List.of("A", "rectangle", "40", "15' 8\"", "", "", "6:12", "slope");
+    for (int at = 0; at < cells.size(); at++) {
+      sheet.put(new Ref(plane, at), Entry.text(cells.get(at)));
+    }
+    Read<FieldNotes> read = FieldSheet.read(form.workbook(), "field.xlsx", Locale.ENGLISH);
+    assertThat(read.isClean()).isTrue();
+    FieldNotes notes = read.value().orElseThrow();
+    assertThat(notes.text("eave_overhang")).contains("1' 6\"");
+    assertThat(notes.roof().planes()).hasSize(1);
+    assertThat(notes.roof().planes().get(0).shape())
+        .isEqualTo(new Shape.Rectangle(Length.of(40, 0), Length.of(15, 8)));
+  }
+
+  /** Types beside the label; gives its row. */
+  private static int fill(DraftSheet sheet, String label, int column, String text) {
+    int row = sheet.entries().entrySet().stream()
+        .filter(entry -> entry.getKey().column() == 0
+            && entry.getValue().stored() instanceof Content.Text it
+            && it.value().equals(label))
+        .findFirst()
+        .orElseThrow()
+        .getKey()
+        .row();
+    if (!text.isEmpty()) {
+      sheet.put(new Ref(row, column), Entry.text(text));
+    }
+    return row;
   }
 }
