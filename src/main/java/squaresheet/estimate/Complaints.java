@@ -19,5 +19,8 @@ final class Complaints {
   static final CheckInfo RATE_MISSING = new CheckInfo(
       "rate-missing", Severity.ERROR, "A part of the roof has no rate, or more than one");
 
+  static final CheckInfo RATE_UNIT =
+      new CheckInfo("rate-unit-off", Severity.ERROR, "A rate is not for the unit of its quantity");
+
   private Complaints() {}
 }

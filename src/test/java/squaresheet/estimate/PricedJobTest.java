@@ -134,6 +134,37 @@ class PricedJobTest {
   }
 
   @Test
+  void a_rate_must_fit_the_unit_of_its_quantity() throws IOException {
+    String rates = """
+        item,category,quantity,amount,unit,crew
+        roofer,crew,,46.00,$/hour,
+        forgot the crew,labour,plane_squares,1.60,hour/square,
+        by the foot,labour,plane_squares,1.60,hour/ft,roofer
+        by the day,permit,,185,$/square,
+        """;
+    assertThat(priced(shed(6, 1), demo("prices.csv"), rates).findings())
+        .extracting(Finding::says)
+        .containsExactly(
+            "the rate of forgot the crew without a crew must be in $/square, but is in hour/square",
+            "the rate of by the foot must be in hour/square, but is in hour/ft",
+            "the rate of by the day without a crew must be in $, but is in $/square");
+  }
+
+  @Test
+  void a_rate_by_the_square_of_a_quantity_in_square_feet_is_turned_round() throws IOException {
+    String rates = """
+        item,category,quantity,amount,unit,crew
+        roofer,crew,,46.00,$/hour,
+        sweep,labour,net_area,0.50,hour/square,roofer
+        hoist,equipment,net_area,6.50,$/square,
+        """;
+    Estimate estimate = priced(shed(6, 1), demo("prices.csv"), rates).value().orElseThrow();
+    // 200 sq ft are 2 squares: 2 x 0.50 h x 46.00 and 2 x 6.50, by hand
+    assertThat(amount(estimate, "sweep")).isEqualTo(dollars("46.00"));
+    assertThat(amount(estimate, "hoist")).isEqualTo(dollars("13.00"));
+  }
+
+  @Test
   void the_order_list_has_each_product_once() {
     assertThat(OrderList.of(shed(6, 1)).entries())
         .extracting(entry -> entry.product().id())
