@@ -25,6 +25,9 @@ final class LayoutChoices {
 
   private static final LayoutSettings USUAL = LayoutSettings.standard();
 
+  /** So near a whole number of steps is that number, as in the rulebook's rule of the line interval. */
+  private static final double SAME = 1e-9;
+
   private final JobInput input;
 
   LayoutChoices(JobInput input) {
@@ -55,10 +58,28 @@ final class LayoutChoices {
     return new Spacing(
         every,
         Optional.empty(),
-        Optional.empty(),
+        interval(every, tape),
         step(tape),
         tape,
         length("taper_shows", usual.taperShows()));
+  }
+
+  /** The line interval that the rulebook comes to, where the step typed is no mark of a tape. */
+  private Optional<Length> interval(int every, Graduation tape) {
+    double step = number("tape_step").orElse(0.0);
+    boolean isMark = Arrays.stream(Graduation.values())
+        .filter(mark -> mark.isImperial() == tape.isImperial())
+        .anyMatch(mark -> mark.mark().equals(Length.nearestInches(step)));
+    if (isMark || step < 0) {
+      return Optional.empty();
+    }
+    return input
+        .selection()
+        .shingle()
+        .map(shingle -> every * shingle.exposure().toInches())
+        .map(spacing -> step == 0 ? spacing : Math.floor(spacing / step * (1 + SAME)) * step)
+        .map(Length::nearestInches)
+        .filter(Length::isPositive);
   }
 
   /** The coarsest mark that is no wider than the step typed; the tape's own mark where none was. */

@@ -182,7 +182,7 @@ record LengthText(TapeUnit bare, Decimals decimals) {
   static String withoutNotes(String plain) {
     return plain
         .replaceAll(
-            "(?<![\\p{L}])(?!(?:ft|feet|foot|in|ins|inch|inches|mm|cm|m|metres?|meters?)(?![\\p{L}]))\\p{L}+\\.?",
+            "(?<![\\p{L}])(?!(?:ft|feet|foot|in|ins|inch|inches|mm|cm|m|metres?|meters?|yds?|yards?|km|dm|miles?|rods?)(?![\\p{L}]))\\p{L}+\\.?",
             " ")
         .replaceAll("[^\\d\\p{L}.,'\"/ -]", " ")
         .replaceAll(" +", " ")

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import squaresheet.estimate.PriceList;
 import squaresheet.estimate.Rates;
 import squaresheet.estimate.Terms;
@@ -20,6 +22,7 @@ import squaresheet.roof.RoofForms;
 import squaresheet.roof.RoofNotes;
 import squaresheet.takeoff.Order;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
 import squaresheet.units.Money;
 import squaresheet.units.Pitch;
@@ -88,6 +91,28 @@ class JobResultTest {
     JobResult job = worked(GABLE.with("courses_per_line", 2).with("tape_step", 0.25));
     // 2 × 5 5/8 = 11 1/4 in, a whole number of quarters
     assertThat(job.layout().orElseThrow().interval().laid()).isEqualTo(Length.ofInches(45, 4));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      # unit | step in | interval in | 5 x 5 5/8 = 28 1/8 in, rounded down to the step, by hand
+      FEET   | 1       | 28          | 28 whole inches
+      FEET   | 3       | 27          | nine threes
+      FEET   | 0.1     | 28.1        | tenths of an inch
+      FEET   | 0       | 28.125      | as it is
+      METRES | 1       | 28          | the step is what was typed, whatever the tape
+      """)
+  void the_lines_of_the_layout_are_those_of_the_workbook(
+      TapeUnit unit, double step, double interval, String source) {
+    JobCard card = new JobCard("Gable", "", "", unit);
+    JobResult job =
+        worked(new JobInput(card, GABLE.roof(), GABLE.company()).with("tape_step", step));
+    assertThat(job.takeoff().number("line_interval").orElseThrow())
+        .as(source)
+        .isCloseTo(interval, within(1e-9));
+    assertThat(job.layout().orElseThrow().interval().laid().toInches())
+        .as(source)
+        .isCloseTo(interval, within(1e-4));
   }
 
   @Test
