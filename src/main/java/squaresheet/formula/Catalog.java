@@ -23,6 +23,8 @@ final class Catalog {
       "XOR",
       "CEILING.MATH",
       "FLOOR.MATH",
+      "CEILING.PRECISE",
+      "FLOOR.PRECISE",
       "DAYS",
       "NUMBERVALUE",
       "UNICHAR",

@@ -12,6 +12,10 @@ final class DateFunctions {
   /** 31 December 9999 in either system. */
   private static final LocalDate LAST = LocalDate.of(9999, 12, 31);
 
+  private static final long LAST_SERIAL = 2_958_465;
+  /** The first whole year of the calendar in use. */
+  private static final int GREGORIAN = 1583;
+
   private DateFunctions() {}
 
   static List<Spec> specs() {
@@ -67,17 +71,23 @@ final class DateFunctions {
     throw Signal.notChecked("function " + function + " gives another value at every opening");
   }
 
+  /**
+   * Counted from the first of the month, so that 29 February 1900 has its number. Years before 1583 count from 1900, as
+   * spreadsheet programs have it; later ones are meant as they are written, as OpenFormula has it.
+   */
   private static Value date(Arguments arguments) {
     int year = arguments.whole(0);
     if (year < 0 || year > 9999) {
       throw Signal.NUMBER;
     }
-    int full = year < 1900 ? year + 1900 : year;
     try {
-      LocalDate day = LocalDate.of(full, 1, 1)
-          .plusMonths(arguments.whole(1) - 1L)
-          .plusDays(arguments.whole(2) - 1L);
-      return serial(arguments, day);
+      LocalDate first = LocalDate.of(year < GREGORIAN ? year + 1900 : year, 1, 1)
+          .plusMonths(arguments.whole(1) - 1L);
+      long serial = arguments.evaluation().scope().dates().serial(first) + arguments.whole(2) - 1L;
+      if ((serial < 0 && year >= 1900) || serial > LAST_SERIAL) {
+        throw Signal.NUMBER;
+      }
+      return Value.of((double) serial);
     } catch (DateTimeException tooFar) {
       throw Signal.NUMBER;
     }

@@ -19,10 +19,16 @@ public enum DateSystem {
     this.zero = zero;
   }
 
-  /** The serial number of a day; days before the system began have none and give a negative number. */
+  /**
+   * The serial number of a day. Days before the system began get a negative number, counted so that they are as far from
+   * today as they were.
+   */
   public long serial(LocalDate day) {
     long days = ChronoUnit.DAYS.between(zero, day);
-    return this == FROM_1900 && days >= LEAP_BUG ? days + 1 : days;
+    if (this == FROM_1904) {
+      return days;
+    }
+    return days >= LEAP_BUG || days < 0 ? days + 1 : days;
   }
 
   /** The day of a serial number; serial 60 of the 1900 system gives 28 February 1900, the last real day before it. */

@@ -19,8 +19,8 @@ final class NumberText {
       Pattern.compile("(\\d{1,2})[- ]([A-Za-z]{3,9})[- ,]+(\\d{4})");
   private static final Pattern NAMED_FIRST =
       Pattern.compile("([A-Za-z]{3,9}) (\\d{1,2}),? (\\d{4})");
-  private static final Pattern LOCAL_DATE =
-      Pattern.compile("\\d{1,4}[/.-]\\d{1,4}([/.-]\\d{1,4})?");
+  private static final Pattern LOCAL_DATE = Pattern.compile(
+      "(?:0?[1-9]|[12]\\d|3[01]|\\d{4})([/.-])(?:0?[1-9]|[12]\\d|3[01]|\\d{4})(?:\\1(?:\\d{2}|\\d{4}|[1-9]))?");
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?");
   private static final List<String> MONTHS =
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");

@@ -65,6 +65,7 @@ final class OperandParser {
     }
     return Tokens.startsWord(c)
         || c == '$'
+        || (Tokens.isDigit(c) && References.opensRows(tokens))
         || (c == '\'' && tokens.text.indexOf('!', tokens.at) > 0);
   }
 

@@ -101,6 +101,15 @@ final class References {
     return new Node.Reference(sheet, first, last, Extent.ROWS, new Span(start, end));
   }
 
+  /** Whether whole rows such as {@code 7:9} stand at the cursor. */
+  static boolean opensRows(Tokens tokens) {
+    int middle = rowEnd(tokens.text, tokens.at);
+    return middle >= 0
+        && middle < tokens.text.length()
+        && tokens.text.charAt(middle) == ':'
+        && rowEnd(tokens.text, middle + 1) >= 0;
+  }
+
   private static int rowEnd(String text, int from) {
     int at = from < text.length() && text.charAt(from) == '$' ? from + 1 : from;
     int digits = at;

@@ -1,0 +1,35 @@
+package squaresheet.formula;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import squaresheet.sheet.Ref;
+
+class PrinterTest {
+
+  @Provide
+  Arbitrary<Node> trees() {
+    return Generated.trees(4);
+  }
+
+  @Property(tries = 1500)
+  void a_printed_tree_reads_back_as_the_same_tree(@ForAll("trees") Node tree) {
+    Formula formula = Formula.of(tree);
+    assertThat(Formula.of(formula.toString())).isEqualTo(formula);
+    assertThat(Formula.of(formula.toFile())).isEqualTo(formula);
+  }
+
+  @Property(tries = 300)
+  void filling_there_and_back_changes_nothing_and_keeps_the_relative_form(
+      @ForAll("trees") Node tree) {
+    Formula formula = Formula.of(tree);
+    Ref here = Ref.parse("F50");
+    Ref there = Ref.parse("K77");
+    Formula moved = formula.filled(here, there);
+    assertThat(moved.filled(there, here)).isEqualTo(formula);
+    assertThat(moved.relative(there)).isEqualTo(formula.relative(here));
+  }
+}
