@@ -2,6 +2,7 @@ package squaresheet.formula;
 
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import squaresheet.finding.CheckInfo;
@@ -114,6 +115,11 @@ public final class Formula {
       plans = made;
     }
     return made;
+  }
+
+  /** How the formula comes to its value: the rule under its name, what goes in, the steps with units, the rounding. */
+  public List<String> explain(String name, Scope scope, Labels labels) {
+    return Explainer.explain(name, this, scope, labels);
   }
 
   /** The cells and blocks the formula is written with, in order, each once. */

@@ -20,6 +20,12 @@ final class Trees {
     }
   }
 
+  /** Whether the tree calls the function. */
+  static boolean calls(Node node, String function) {
+    return (node instanceof Node.Call call && call.function().equals(function))
+        || node.parts().stream().anyMatch(part -> calls(part, function));
+  }
+
   /** The same part made of other parts. */
   static Node with(Node node, List<Node> parts) {
     if (node instanceof Node.Binary binary) {

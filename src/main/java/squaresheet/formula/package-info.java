@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 2,
-    uses = {"sheet", "finding"})
+    uses = {"units", "sheet", "finding"})
 package squaresheet.formula;
 
 import squaresheet.house.Room;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -201,6 +202,28 @@ public final class Unit {
       size *= Math.pow(entry.getKey().size(), entry.getValue());
     }
     return size;
+  }
+
+  /** What should have cancelled and did not, as a sentence such as {@code turn in into ft first}; empty where all did. */
+  public Optional<String> uncancelled() {
+    for (UnitWord above : powers.keySet()) {
+      for (UnitWord below : powers.keySet()) {
+        boolean opposed = powers.get(above) > 0 && powers.get(below) < 0;
+        if (opposed
+            && above.dimension().equals(below.dimension())
+            && !above.dimension().isEmpty()) {
+          return Optional.of("turn " + above.word() + " into " + below.word() + " first");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether something of the quantity cancels against the rate when this product is made of them. */
+  public boolean cancelsBetween(Unit quantity, Unit rate) {
+    Map<String, Integer> below = rate.dimensions();
+    return quantity.dimensions().entrySet().stream()
+        .anyMatch(entry -> entry.getValue() * below.getOrDefault(entry.getKey(), 0) < 0);
   }
 
   /** For people: a number with this unit, {@code 12 ft}, {@code $1.25/bundle}, {@code 10 %}. */

@@ -149,9 +149,7 @@ final class Generated {
                 Arbitraries.integers().between(0, 3))
             .as((name, one, digits) -> call(name, one, new Node.Number(digits, AT))),
         Combinators.combine(
-                Arbitraries.of("IFERROR", "SUM", "MAX", "MIN", "AND", "OR", "COUNT", "MOD"),
-                parts,
-                parts)
+                Arbitraries.of("IFERROR", "SUM", "MAX", "MIN", "AND", "OR", "COUNT"), parts, parts)
             .as((name, one, other) -> call(name, one, other)),
         Combinators.combine(parts, parts, parts)
             .as((one, two, three) -> call("IF", one, two, three)),

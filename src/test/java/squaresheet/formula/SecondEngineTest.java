@@ -53,7 +53,14 @@ class SecondEngineTest {
           .isLessThan(1e-9);
       return;
     }
-    assertThat(ours).as(formula.toString()).isEqualTo(theirs);
+    assertThat(cut(ours)).as(formula.toString()).isEqualTo(cut(theirs));
+  }
+
+  /** Texts without the digits of numbers beyond the tenth decimal, where the other engine cuts and spreadsheets round. */
+  private static Value cut(Value value) {
+    return value instanceof Value.Text text
+        ? new Value.Text(text.value().replaceAll("(\\.\\d{10})\\d+", "$1"))
+        : value;
   }
 
   private static Value theirs(String formula) {
