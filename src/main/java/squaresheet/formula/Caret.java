@@ -8,9 +8,14 @@ final class Caret {
 
   private Caret() {}
 
+  /** The text with a space for every line end and other control character. */
+  static String onOneLine(String text) {
+    return text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]", " ");
+  }
+
   /** Two lines: the text, and a caret under the place. */
   static String under(String text, int place) {
-    String line = text.replaceAll("[\\n\\r\\t]", " ");
+    String line = onOneLine(text);
     int from = 0;
     if (line.length() > WIDTH) {
       from = Math.max(0, Math.min(place - WIDTH / 2, line.length() - WIDTH));

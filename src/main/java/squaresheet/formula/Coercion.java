@@ -9,7 +9,7 @@ final class Coercion {
   /** Digits of a double that spreadsheets show and compare text by. */
   private static final MathContext SHOWN = new MathContext(15);
   /** The longest plain number before an exponent is written instead, as spreadsheets join numbers to text. */
-  private static final int PLAIN = 21;
+  private static final int PLAIN = 20;
 
   private Coercion() {}
 
@@ -78,9 +78,8 @@ final class Coercion {
       return Long.toString((long) number);
     }
     BigDecimal shown = new BigDecimal(number).round(SHOWN).stripTrailingZeros();
-    String plain = shown.toPlainString();
-    if (plain.length() <= PLAIN) {
-      return plain;
+    if (shown.abs().toPlainString().length() <= PLAIN) {
+      return shown.toPlainString();
     }
     int exponent = shown.precision() - shown.scale() - 1;
     String digits = shown.movePointLeft(exponent).stripTrailingZeros().toPlainString();

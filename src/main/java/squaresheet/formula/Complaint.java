@@ -8,7 +8,7 @@ final class Complaint extends RuntimeException {
   private final int place;
 
   Complaint(int place, String sentence) {
-    super(sentence, null, false, false);
+    super(Caret.onOneLine(sentence), null, false, false);
     this.place = place;
   }
 

@@ -42,7 +42,7 @@ public final class Formula {
       return Read.of(new Formula(Parser.parse(bare)));
     } catch (Complaint complaint) {
       String says = complaint.getMessage() + " (character " + (complaint.place() + 1) + " of '"
-          + shortened(bare) + "')";
+          + Caret.onOneLine(shortened(bare)) + "')";
       return Read.nothing(new Finding(UNREADABLE, where, bare, "", says, ""));
     }
   }

@@ -240,7 +240,8 @@ final class OperandParser {
   }
 
   private double numberInArray() {
-    if (!Tokens.isDigit(tokens.peek()) && tokens.peek() != '.') {
+    boolean point = tokens.peek() == '.' && Tokens.isDigit(tokens.peek(1));
+    if (!Tokens.isDigit(tokens.peek()) && !point) {
       throw new Complaint(tokens.at, "an array holds constants only: write a number here");
     }
     return tokens.number();

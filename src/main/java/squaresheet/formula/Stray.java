@@ -104,6 +104,9 @@ final class Stray {
     if (c == '<' || c == '>' || c == '=') {
       return comparison(tokens);
     }
+    if (c == '&' && at > 0 && tokens.text.charAt(at - 1) == '&') {
+      return new Complaint(at - 1, "'&&' is not an operator here: write AND(...)");
+    }
     if ("*/^&%".indexOf(c) >= 0) {
       return new Complaint(
           at, "a value must stand before '" + c + "': write it, or take the '" + c + "' out");

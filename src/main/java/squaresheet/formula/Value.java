@@ -71,9 +71,9 @@ public sealed interface Value {
    */
   record NotChecked(String reason) implements Value {}
 
-  /** A number as a value; what is not finite is {@code #NUM!}. */
+  /** A number as a value, without the minus of a zero; what is not finite is {@code #NUM!}. */
   static Value of(double number) {
-    return Double.isFinite(number) ? new Number(number) : new Fault("#NUM!");
+    return Double.isFinite(number) ? new Number(number + 0.0) : new Fault("#NUM!");
   }
 
   /** What a cell holds, as a value. */

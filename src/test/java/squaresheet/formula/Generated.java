@@ -119,9 +119,9 @@ final class Generated {
     return Arbitraries.oneOf(
         inputs(),
         binaries(parts, Operator.TIMES, Operator.OVER, Operator.PLUS, Operator.MINUS),
-        binaries(
-            parts, Operator.PLUS, Operator.JOIN, Operator.EQUAL, Operator.LESS, Operator.AT_LEAST),
+        binaries(parts, Operator.PLUS, Operator.EQUAL, Operator.LESS, Operator.AT_LEAST),
         unaries(parts, Sign.MINUS, Sign.PERCENT),
+        binaries(inputs(), Operator.JOIN),
         called(parts));
   }
 
@@ -141,23 +141,30 @@ final class Generated {
     Node block = Formula.of("A1:C4").tree();
     return Arbitraries.oneOf(
         Combinators.combine(
-                Arbitraries.of("ABS", "INT", "SIGN", "ISNUMBER", "NOT", "LEN", "RADIANS"), parts)
+                Arbitraries.of("ABS", "SIGN", "ISNUMBER", "NOT", "LEN", "RADIANS"), parts)
             .as((name, one) -> call(name, one)),
         Combinators.combine(
                 Arbitraries.of("ROUND", "ROUNDUP", "ROUNDDOWN"),
                 parts,
                 Arbitraries.integers().between(0, 3))
-            .as((name, one, digits) -> call(name, one, new Node.Number(digits, AT))),
+            .as((name, one, digits) -> call(name, quiet(one), new Node.Number(digits, AT))),
         Combinators.combine(
-                Arbitraries.of("IFERROR", "SUM", "MAX", "MIN", "AND", "OR", "COUNT"), parts, parts)
+                Arbitraries.of("IFERROR", "SUM", "MAX", "MIN", "AND", "OR"), parts, parts)
             .as((name, one, other) -> call(name, one, other)),
         Combinators.combine(parts, parts, parts)
             .as((one, two, three) -> call("IF", one, two, three)),
-        Arbitraries.of("SUM", "MAX", "MIN", "AVERAGE", "COUNT", "COUNTA", "PRODUCT")
+        Arbitraries.of("SUM", "MAX", "MIN", "AVERAGE", "COUNT", "COUNTA")
             .map(name -> call(name, block)),
+        parts.map(one -> call("INT", quiet(one))),
+        Arbitraries.just(call("PRODUCT", Formula.of("B1:C2").tree())),
         Arbitraries.just(call("SUMPRODUCT", Formula.of("A1:B4").tree())),
         parts.map(one -> call(
             "COUNTIF", block, new Node.Binary(Operator.PLUS, one, new Node.Number(0, AT), AT))));
+  }
+
+  /** Without the noise of binary fractions, on which engines do not agree about which side of a whole number they lie. */
+  private static Node quiet(Node node) {
+    return call("ROUND", node, new Node.Number(9, AT));
   }
 
   private static Node call(String name, Node... arguments) {

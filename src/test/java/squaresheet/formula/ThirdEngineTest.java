@@ -56,7 +56,11 @@ class ThirdEngineTest {
       "ERROR.TYPE(SQRT(-1))",
       "FIND(\"\",\"ab\")",
       "DAYS(E4,E1)",
-      "CONVERT(1,\"lbm\",\"kg\")");
+      "CONVERT(1,\"lbm\",\"kg\")",
+      "\"\"&0.001/11",
+      "\"\"&1/3/1000000",
+      "\"\"&1E19",
+      "\"\"&1E20");
 
   @Test
   void every_function_is_among_them_in_five_ways() throws IOException {
