@@ -160,8 +160,8 @@ final class OperandParser {
   private Node call(int start, String word, int end) {
     tokens.at = end + 1;
     String function = word.toUpperCase(Locale.ROOT);
-    for (String prefix : List.of("_XLFN.", "_XLWS.")) {
-      function = function.startsWith(prefix) ? function.substring(prefix.length()) : function;
+    while (function.startsWith("_XLFN.") || function.startsWith("_XLWS.")) {
+      function = function.substring("_XLFN.".length());
     }
     if (function.indexOf('$') >= 0) {
       throw new Complaint(start, "a function's name holds no '$': take it out of '" + word + "'");

@@ -134,10 +134,13 @@ final class Parser {
 
   private Node signed() {
     Deque<Sign> signs = null;
-    Deque<Integer> places = new ArrayDeque<>(0);
+    Deque<Integer> places = null;
     tokens.space();
     for (Sign sign = signHere(); sign != null; sign = signHere()) {
-      signs = signs == null ? new ArrayDeque<>() : signs;
+      if (signs == null) {
+        signs = new ArrayDeque<>();
+        places = new ArrayDeque<>();
+      }
       signs.push(sign);
       places.push(tokens.at++);
       tokens.space();

@@ -20,7 +20,7 @@ final class Plan {
 
   /** A plan for every outermost part of the tree that is arithmetic. */
   static IdentityHashMap<Node, Plan> of(Node tree) {
-    IdentityHashMap<Node, Plan> plans = new IdentityHashMap<>();
+    IdentityHashMap<Node, Plan> plans = new IdentityHashMap<>(4);
     add(tree, plans);
     return plans;
   }

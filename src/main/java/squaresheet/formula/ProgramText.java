@@ -33,7 +33,7 @@ final class ProgramText {
 
   private static void write(Node node, List<Node> holes, StringBuilder out) {
     if (node instanceof Node.Number number && isPlain(number.value())) {
-      out.append(new BigDecimal(Double.toString(number.value())).toPlainString());
+      append(number.value(), out);
     } else if (!isArithmetic(node)) {
       out.append(Program.VARIABLE).append(holes.size());
       holes.add(node);
@@ -59,6 +59,14 @@ final class ProgramText {
       write(call.arguments().get(i), holes, out);
     }
     out.append(')');
+  }
+
+  private static void append(double value, StringBuilder out) {
+    if (value == Math.rint(value)) {
+      out.append((long) value);
+    } else {
+      out.append(new BigDecimal(Double.toString(value)).toPlainString());
+    }
   }
 
   /** Whether the number is short when written without an exponent. */

@@ -178,7 +178,7 @@ final class UnitRules {
       clashes.add(new Clash(
           spelled(whole),
           "cannot " + (product ? "multiply " : "divide ") + one
-              + (product ? " by " : " by ") + other + ": " + spelled(whole.left()) + " is " + one
+              + " by " + other + ": " + spelled(whole.left()) + " is " + one
               + ", "
               + spelled(whole.right()) + " is " + other + "; " + left.get()));
       return Measure.of(unit, true);
