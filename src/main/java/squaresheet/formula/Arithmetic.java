@@ -13,7 +13,7 @@ final class Arithmetic {
 
   static double plus(double a, double b) {
     double sum = a + b;
-    if (Math.abs(sum) <= Math.abs(a) * NEAR_ZERO && isSame(a, -b)) {
+    if (Math.abs(sum) <= Math.abs(a) * NEAR_ZERO && sum != 0 && isSame(a, -b)) {
       return 0;
     }
     return finite(sum);
@@ -21,7 +21,7 @@ final class Arithmetic {
 
   static double minus(double a, double b) {
     double difference = a - b;
-    if (Math.abs(difference) <= Math.abs(a) * NEAR_ZERO && isSame(a, b)) {
+    if (Math.abs(difference) <= Math.abs(a) * NEAR_ZERO && difference != 0 && isSame(a, b)) {
       return 0;
     }
     return finite(difference);
@@ -55,11 +55,11 @@ final class Arithmetic {
   }
 
   static double power(double a, double b) {
-    if (a == 0 && b == 0) {
-      throw Signal.NUMBER;
+    if (b == 2) {
+      return finite(a * a);
     }
-    if (a == 0 && b < 0) {
-      throw Signal.DIVISION;
+    if (a == 0 && b <= 0) {
+      throw b == 0 ? Signal.NUMBER : Signal.DIVISION;
     }
     return finite(Math.pow(a, b));
   }

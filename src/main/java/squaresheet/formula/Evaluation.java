@@ -131,6 +131,11 @@ final class Evaluation {
         : truth(Comparison.holds(operator, left, right));
   }
 
+  /** One value of a name. */
+  Value named(Node.Name name) {
+    return one(name(name));
+  }
+
   private Value name(Node.Name name) {
     Optional<Node> defined = scope.defined(name);
     if (defined.isEmpty()) {

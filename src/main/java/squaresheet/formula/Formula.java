@@ -25,6 +25,8 @@ public final class Formula {
 
   private final Node tree;
   private volatile IdentityHashMap<Node, Plan> plans;
+  /** The plan of the whole tree, where that is arithmetic; written before {@link #plans} and read after it. */
+  private Plan whole;
 
   private Formula(Node tree) {
     this.tree = tree;
@@ -92,7 +94,9 @@ public final class Formula {
   /** What the formula comes to. An empty cell that is handed on counts as 0. */
   public Value evaluate(Scope scope) {
     try {
-      Value value = new Evaluation(scope, plans()).scalar(tree);
+      IdentityHashMap<Node, Plan> made = plans();
+      Evaluation evaluation = new Evaluation(scope, made);
+      Value value = whole == null ? evaluation.scalar(tree) : whole.run(evaluation);
       return value instanceof Value.Blank ? new Value.Number(0) : value;
     } catch (Signal signal) {
       return signal.value();
@@ -112,6 +116,7 @@ public final class Formula {
     IdentityHashMap<Node, Plan> made = plans;
     if (made == null) {
       made = Plan.of(tree);
+      whole = made.get(tree);
       plans = made;
     }
     return made;

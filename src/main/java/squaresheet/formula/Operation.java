@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param name in capitals
  * @param least the fewest numbers it takes
  * @param most the most numbers it takes
- * @param body what it does; it may signal a spreadsheet error
+ * @param body what it does; it may signal a spreadsheet error, or give no number where there is none
  */
 record Operation(String name, int least, int most, Body body) {
 
@@ -50,7 +50,7 @@ record Operation(String name, int least, int most, Body body) {
   }
 
   private static void add(Map<String, Operation> all, String name, int least, int most, Body body) {
-    all.put(name, new Operation(name, least, most, n -> Arithmetic.finite(body.apply(n))));
+    all.put(name, new Operation(name, least, most, body));
   }
 
   private static void addLogarithms(Map<String, Operation> all) {

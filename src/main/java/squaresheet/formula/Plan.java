@@ -42,7 +42,9 @@ final class Plan {
   Value run(Evaluation evaluation) {
     double[] numbers = new double[holes.length];
     for (int i = 0; i < holes.length; i++) {
-      Value value = evaluation.scalar(holes[i]);
+      Node hole = holes[i];
+      Value value =
+          hole instanceof Node.Name name ? evaluation.named(name) : evaluation.scalar(hole);
       if (value instanceof Value.Number number) {
         numbers[i] = number.value();
       } else {

@@ -2,7 +2,9 @@ package squaresheet.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import net.objecthunter.exp4j.Expression;
 import net.objecthunter.exp4j.ExpressionBuilder;
@@ -22,6 +24,9 @@ final class Program {
   static final int MOST = 256;
   /** Programs kept at a time; a workbook has far fewer different forms. */
   private static final int KEPT = 10_000;
+
+  /** Functions that exp4j has itself and computes as Java does; a wrong number out of them is caught by what follows. */
+  private static final Set<String> BUILT_IN = Set.of("SQRT", "ABS", "SIN", "COS");
 
   private static final Map<String, Program> PROGRAMS = new ConcurrentHashMap<>();
   private static final String[] NAMES = names();
@@ -57,7 +62,9 @@ final class Program {
   private static Program compiled(String text, int numbers) {
     ExpressionBuilder builder = new ExpressionBuilder(text)
         .implicitMultiplication(false)
-        .functions(FUNCTIONS)
+        .functions(FUNCTIONS.stream()
+            .filter(function -> text.contains(function.getName() + "("))
+            .toList())
         .operator(OPERATORS);
     for (int i = 0; i < numbers; i++) {
       builder.variable(NAMES[i]);
@@ -71,17 +78,22 @@ final class Program {
     for (int i = 0; i < numbers.length; i++) {
       expression.setVariable(NAMES[i], numbers[i]);
     }
-    return expression.evaluate();
+    return Arithmetic.finite(expression.evaluate());
   }
 
   /** The name under which a program calls a function with so many numbers. */
   static String function(String name, int count) {
-    return "f_" + name.replace('.', '_') + "_" + count;
+    return BUILT_IN.contains(name)
+        ? name.toLowerCase(Locale.ROOT)
+        : "f_" + name.replace('.', '_') + "_" + count;
   }
 
   private static List<Function> functions() {
     List<Function> functions = new ArrayList<>();
     for (Operation operation : Operation.values()) {
+      if (BUILT_IN.contains(operation.name())) {
+        continue;
+      }
       for (int count = operation.least(); count <= operation.most(); count++) {
         functions.add(function(function(operation.name(), count), count, operation.body()));
       }
@@ -95,25 +107,46 @@ final class Program {
     return new Function(name, count) {
       @Override
       public double apply(double... numbers) {
-        return body.apply(numbers);
+        return Arithmetic.finite(body.apply(numbers));
       }
     };
   }
 
+  /** Spelled out one by one, so that the inner loop makes one call less than through a shared body. */
   private static List<Operator> operators() {
     return List.of(
-        operator("+", Operator.PRECEDENCE_ADDITION, n -> Arithmetic.plus(n[0], n[1])),
-        operator("-", Operator.PRECEDENCE_SUBTRACTION, n -> Arithmetic.minus(n[0], n[1])),
-        operator("*", Operator.PRECEDENCE_MULTIPLICATION, n -> Arithmetic.times(n[0], n[1])),
-        operator("/", Operator.PRECEDENCE_DIVISION, n -> Arithmetic.over(n[0], n[1])),
-        operator("^", Operator.PRECEDENCE_POWER, n -> Arithmetic.power(n[0], n[1])));
+        new Operator("+", 2, true, Operator.PRECEDENCE_ADDITION) {
+          @Override
+          public double apply(double... n) {
+            return Arithmetic.plus(n[0], n[1]);
+          }
+        },
+        new Operator("-", 2, true, Operator.PRECEDENCE_SUBTRACTION) {
+          @Override
+          public double apply(double... n) {
+            return Arithmetic.minus(n[0], n[1]);
+          }
+        },
+        new Operator("*", 2, true, Operator.PRECEDENCE_MULTIPLICATION) {
+          @Override
+          public double apply(double... n) {
+            return Arithmetic.times(n[0], n[1]);
+          }
+        },
+        new Operator("/", 2, true, Operator.PRECEDENCE_DIVISION) {
+          @Override
+          public double apply(double... n) {
+            return Arithmetic.over(n[0], n[1]);
+          }
+        },
+        power());
   }
 
-  private static Operator operator(String symbol, int precedence, Operation.Body body) {
-    return new Operator(symbol, 2, true, precedence) {
+  private static Operator power() {
+    return new Operator("^", 2, true, Operator.PRECEDENCE_POWER) {
       @Override
-      public double apply(double... numbers) {
-        return body.apply(numbers);
+      public double apply(double... n) {
+        return Arithmetic.power(n[0], n[1]);
       }
     };
   }
