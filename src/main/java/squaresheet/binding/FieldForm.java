@@ -25,8 +25,8 @@ final class FieldForm {
   private static final double HAND = 21;
 
   private static final int PIXELS = 900;
-  /** How wide a picture stands on the sheet, in points: the second column. */
-  private static final double PICTURE_WIDE = 372;
+  /** How wide a picture stands on the sheet, in points: one column. */
+  private static final double PICTURE_WIDE = 234;
 
   private static final List<String> SHAPES =
       List.of("rectangle", "triangle", "trapezoid", "parallelogram", "polygon");
@@ -64,10 +64,12 @@ final class FieldForm {
     caution(sheet);
     job(sheet);
     planes(sheet);
+    int side = row;
     openings(sheet);
+    row = side;
     edges(sheet);
     List<Double> widths =
-        List.of(17.0, 14.0, 12.0, 12.0, 11.0, 10.0, 9.0, 11.0, 11.0, 11.0, 11.0, 22.0, 22.0, 24.0);
+        List.of(17.0, 14.0, 12.0, 12.0, 11.0, 10.0, 9.0, 11.0, 12.0, 14.0, 14.0, 22.0, 24.0, 22.0);
     for (int at = 0; at < widths.size(); at++) {
       sheet.width(at, widths.get(at));
     }
@@ -126,16 +128,16 @@ final class FieldForm {
   }
 
   /** A table of empty boxes; gives its first box. */
-  private Ref table(DraftSheet sheet, String title, List<String> headings, int rows) {
-    title(sheet, title);
+  private Ref table(DraftSheet sheet, String title, int left, List<String> headings, int rows) {
+    sheet.put(new Ref(row++, left), Entry.text(title).as(Role.TOTAL));
     for (int at = 0; at < headings.size(); at++) {
-      sheet.put(new Ref(row, at), Entry.text(headings.get(at)).as(Role.HEADING));
+      sheet.put(new Ref(row, left + at), Entry.text(headings.get(at)).as(Role.HEADING));
     }
     row++;
-    Ref first = new Ref(row, 0);
+    Ref first = new Ref(row, left);
     for (int down = 0; down < rows; down++) {
       for (int at = 0; at < headings.size(); at++) {
-        sheet.put(new Ref(row, at), Entries.blankInput().format("@"));
+        sheet.put(new Ref(row, left + at), Entries.blankInput().format("@"));
       }
       sheet.height(row++, HAND);
     }
@@ -144,8 +146,8 @@ final class FieldForm {
   }
 
   private void planes(DraftSheet sheet) {
-    int rows = 12;
-    Ref first = table(sheet, "Planes", PLANE_HEADINGS, rows);
+    int rows = 10;
+    Ref first = table(sheet, "Planes", 0, PLANE_HEADINGS, rows);
     choice(sheet, first.plus(0, 1), rows, SHAPES);
     choice(sheet, first.plus(0, 7), rows, List.of("slope", "plan"));
     for (int edge = 8; edge <= 10; edge++) {
@@ -154,10 +156,11 @@ final class FieldForm {
   }
 
   private void openings(DraftSheet sheet) {
-    int rows = 5;
+    int rows = 7;
     Ref first = table(
         sheet,
         "Openings",
+        0,
         List.of(
             "Opening", "In plane", "What", "Width", "Up the slope", "From left", "Up from eave"),
         rows);
@@ -165,9 +168,9 @@ final class FieldForm {
   }
 
   private void edges(DraftSheet sheet) {
-    int rows = 10;
+    int rows = 7;
     Ref first = table(
-        sheet, "Edges", List.of("Edge kind", "Plane", "Meets plane", "Length", "Remarks"), rows);
+        sheet, "Edges", 8, List.of("Edge kind", "Plane", "Meets plane", "Length", "Remarks"), rows);
     choice(sheet, first, rows, EdgeKind.words());
   }
 
@@ -185,17 +188,19 @@ final class FieldForm {
         "Offset: from the left end of the eave to below the left end of the top; to the left of it with a minus. Left empty, the top stands in the middle.")) {
       sheet.put(new Ref(row, 0), Entries.note(line));
       sheet.put(new Ref(row, 1), Entry.blank().as(Role.NOTE));
-      sheet.merge(new Block(new Ref(row, 0), new Ref(row, 1)));
+      sheet.put(new Ref(row, 2), Entry.blank().as(Role.NOTE));
+      sheet.merge(new Block(new Ref(row, 0), new Ref(row, 2)));
       row++;
     }
     row++;
     for (String caution : Cautions.ALL) {
       sheet.put(new Ref(row, 0), Entry.text(caution).as(Role.CAUTION));
       sheet.put(new Ref(row, 1), Entry.blank().as(Role.CAUTION));
-      sheet.merge(new Block(new Ref(row, 0), new Ref(row, 1)));
+      sheet.put(new Ref(row, 2), Entry.blank().as(Role.CAUTION));
+      sheet.merge(new Block(new Ref(row, 0), new Ref(row, 2)));
       row++;
     }
-    sheet.width(0, 26).width(1, 70);
+    sheet.width(0, 16).width(1, 44).width(2, 44);
     sheet.print(new Print(paper, false, 0, "", HOW, 0.5));
     Fit.fit(sheet);
   }
@@ -203,13 +208,22 @@ final class FieldForm {
   private void shapes(DraftSheet sheet) {
     sheet.put(new Ref(row, 0), Entry.text("Shape").as(Role.HEADING));
     sheet.put(new Ref(row++, 1), Entry.text("What to measure").as(Role.HEADING));
-    shape(sheet, "rectangle", "Eave along the bottom; up the slope along a rake.");
+    shape(
+        sheet,
+        "rectangle",
+        "Eave along the bottom; up the slope along a rake (rake in the picture).");
     shape(
         sheet,
         "triangle",
-        "Eave; up the slope square from the eave to the point; offset of the point.");
-    shape(sheet, "trapezoid", "Eave; top (the ridge); up the slope square between them; offset.");
-    shape(sheet, "parallelogram", "Eave; up the slope square to the top; offset of the top.");
+        "Eave; up the slope square from the eave to the point (height in the picture); offset of the point.");
+    shape(
+        sheet,
+        "trapezoid",
+        "Eave; top (ridge in the picture); up the slope square between them (height); offset.");
+    shape(
+        sheet,
+        "parallelogram",
+        "Eave; up the slope square to the top (height); offset of the top.");
     shape(
         sheet,
         "polygon",
@@ -217,19 +231,19 @@ final class FieldForm {
     pictures(sheet);
   }
 
-  /** One picture beside the other under the table. */
+  /** Two pictures beside each other under the table. */
   private void pictures(DraftSheet sheet) {
     if (Drawing.obstacle().isPresent()) {
       row++;
       return;
     }
-    for (String word : Drawings.shapes()) {
-      Drawing drawing = Drawings.shape(word);
-      sheet.picture(
-          new Block(new Ref(row, 1), new Ref(row, 1)), drawing.png(PIXELS), drawing.title());
-      sheet.put(new Ref(row, 0), Entries.label(word));
-      double points = PICTURE_WIDE * drawing.height() / drawing.width();
-      sheet.height(row++, Math.min(400, points));
+    List<String> words = Drawings.shapes();
+    for (int i = 0; i < words.size(); i++) {
+      Drawing drawing = Drawings.shape(words.get(i));
+      Ref at = new Ref(row, 1 + i % 2);
+      sheet.picture(new Block(at, at), drawing.png(PIXELS), drawing.title());
+      sheet.height(row, PICTURE_WIDE * drawing.height() / drawing.width());
+      row += i % 2 == 1 || i == words.size() - 1 ? 1 : 0;
     }
     row++;
   }
@@ -237,6 +251,8 @@ final class FieldForm {
   private void shape(DraftSheet sheet, String word, String measure) {
     sheet.put(new Ref(row, 0), Entries.label(word));
     sheet.put(new Ref(row, 1), Entries.note(measure));
+    sheet.put(new Ref(row, 2), Entry.blank().as(Role.NOTE));
+    sheet.merge(new Block(new Ref(row, 1), new Ref(row, 2)));
     row++;
   }
 }

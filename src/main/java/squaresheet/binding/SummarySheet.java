@@ -47,13 +47,19 @@ final class SummarySheet {
     headings("The roof", "", "");
     TOTALS.forEach(name -> parts.rulebook().rule(name).ifPresent(this::total));
     row++;
+    headings("The price", "", "");
+    price("Cost of the job", "estimate_cost");
+    price("Price before discount and tax", "estimate_price");
+    price("Tax", "estimate_tax");
+    price("Total", "estimate_total");
+    row++;
     headings("To order", "Packs", "Pack");
     parts.rulebook().rules().stream()
         .filter(rule -> rule.role().flatMap(parts.selection()::of).isPresent())
         .forEach(this::order);
     row++;
     legend();
-    sheet.width(0, 50).width(1, 14).width(2, 18);
+    sheet.width(0, 60).width(1, 14).width(2, 36);
     Sheets.page(sheet);
   }
 
@@ -75,6 +81,16 @@ final class SummarySheet {
     sheet.put(new Ref(row, 0), Entries.label(rule.label()));
     sheet.put(new Ref(row, 1), Entries.computed(rule.name(), Entries.format(rule)));
     sheet.put(new Ref(row, 2), Entries.unit(Entries.unit(rule.unit())));
+    row++;
+  }
+
+  private void price(String label, String name) {
+    sheet.put(new Ref(row, 0), Entries.label(label));
+    sheet.put(
+        new Ref(row, 1),
+        Entries.computed(name, "#,##0.00")
+            .as(name.equals("estimate_total") ? Role.TOTAL : Role.COMPUTED));
+    sheet.put(new Ref(row, 2), Entries.unit(parts.pricing().terms().currency()));
     row++;
   }
 

@@ -4,9 +4,22 @@ import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The words of a heading, made alike: lower case, without plural s, marks and doubled spaces. */
 final class Tokens {
+
+  /** What people shorten. */
+  private static final Map<String, String> SHORT = Map.of(
+      "sq", "square",
+      "sqs", "square",
+      "incl", "including",
+      "qty", "quantity",
+      "amt", "amount",
+      "len", "length",
+      "ht", "height",
+      "labor", "labour",
+      "pct", "percent");
 
   private Tokens() {}
 
@@ -15,6 +28,7 @@ final class Tokens {
     return Arrays.stream(plain(text).split("[^\\p{L}\\p{N}]+"))
         .filter(token -> !token.isEmpty())
         .map(Tokens::singular)
+        .map(token -> SHORT.getOrDefault(token, token))
         .toList();
   }
 

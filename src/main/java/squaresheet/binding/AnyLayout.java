@@ -1,0 +1,103 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.sheet.Edit;
+import squaresheet.sheet.Workbook;
+
+/**
+ * A workbook that nobody here designed: what its columns and cells seem to be, what a person or a mapping file says they
+ * are, and what can then be read. What is not sure is not bound, and what is not bound is not checked.
+ */
+public final class AnyLayout {
+
+  private final Workbook book;
+  private final String file;
+  private final List<Guess> guesses;
+  private final List<Finding> findings;
+
+  private AnyLayout(Workbook book, String file, List<Guess> guesses, List<Finding> findings) {
+    this.book = book;
+    this.file = file;
+    this.guesses = List.copyOf(guesses);
+    this.findings = List.copyOf(findings);
+  }
+
+  /** Someone who can be asked. */
+  public interface Asker {
+
+    /**
+     * What a column or cell is.
+     *
+     * @return the guess, agreed or put right (another property or unit); nothing where it is to stay unbound
+     */
+    Optional<Guess> ask(Guess guess);
+  }
+
+  /** The binding kept in the workbook, or where there is none what the workbook seems to be. */
+  public static AnyLayout of(Workbook book, String file) {
+    Optional<Read<List<Guess>>> stored = StoredBinding.read(book, file);
+    return stored
+        .map(read -> new AnyLayout(book, file, read.value().orElse(List.of()), read.findings()))
+        .orElseGet(() -> survey(book, file));
+  }
+
+  /** What the workbook seems to be, whatever binding is kept in it. */
+  public static AnyLayout survey(Workbook book, String file) {
+    return new AnyLayout(book, file, new Survey(book, file).guesses(), List.of());
+  }
+
+  /** Everything that seems to be something, sure or not, in the order of the sheets. */
+  public List<Guess> guesses() {
+    return guesses;
+  }
+
+  /** What is sure enough to be bound. */
+  public List<Guess> bound() {
+    return guesses.stream().filter(Guess::isSure).toList();
+  }
+
+  /** What has to be asked. */
+  public List<Guess> questions() {
+    return guesses.stream().filter(guess -> !guess.isSure()).toList();
+  }
+
+  /** The layout after everything unsure was asked. */
+  public AnyLayout asking(Asker asker) {
+    List<Guess> answered = new ArrayList<>(bound());
+    questions().forEach(guess -> asker.ask(guess).map(Guess::agreed).ifPresent(answered::add));
+    return new AnyLayout(book, file, answered, findings);
+  }
+
+  /** The layout with what a mapping file says; its lines go before every guess. */
+  public Read<AnyLayout> mapped(String csv, String mappingFile) {
+    Mapping mapping = new Mapping(book, mappingFile);
+    List<Guess> put = mapping.apply(csv, guesses);
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(mapping.findings());
+    return Read.of(new AnyLayout(book, file, put, findings), all);
+  }
+
+  /** A mapping file that says what is bound and, with question marks, what is not sure. */
+  public String mapping() {
+    return Mapping.write(guesses);
+  }
+
+  /** The edits that keep the agreed binding in the workbook. */
+  public List<Edit> store() {
+    return StoredBinding.store(book, bound());
+  }
+
+  /** What can be read of the workbook through what is bound. */
+  public BoundBook read() {
+    return new BookReader(book, file, bound(), findings).read();
+  }
+
+  /** The edits that write values and a roof into the bound cells. */
+  public BookEdits edits() {
+    return new BookEdits(book, read());
+  }
+}

@@ -1,0 +1,173 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Where;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.RoofNotes;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Workbook;
+
+/** Reads a workbook of any layout through what is bound of it. */
+final class BookReader {
+
+  /** What an item of a table is called. */
+  private static final Map<String, String> SUBJECTS = Map.of(
+      "planes", "plane",
+      "edges", "edge",
+      "openings", "opening",
+      "corners", "corner",
+      "prices", "price",
+      "materials", "item",
+      "estimate", "line",
+      "payments", "payment");
+
+  /** The values beside labels that the way to the price needs. */
+  private static final List<String> NEEDED = List.of("waste_rate", "tax_rate", "price_total");
+
+  private final Workbook book;
+  private final String file;
+  private final List<Guess> bound;
+  private final List<Finding> findings;
+  private final Map<Where.OfItem, Address> cells = new LinkedHashMap<>();
+  private final Map<Where.OfItem, String> units = new LinkedHashMap<>();
+  private final List<BoundJob.Part> coverage = new ArrayList<>();
+  private final List<PlaneNotes> planes = new ArrayList<>();
+
+  BookReader(Workbook book, String file, List<Guess> bound, List<Finding> before) {
+    this.book = book;
+    this.file = file;
+    this.bound = bound;
+    this.findings = new ArrayList<>(before);
+  }
+
+  BoundBook read() {
+    List<FoundTable> tables =
+        new BoundTables(book, file).of(bound.stream().filter(Guess::isHeading).toList());
+    boolean several =
+        tables.stream().filter(table -> table.table().equals("planes")).count() > 1;
+    tables.forEach(table -> table(table, several));
+    bound.stream().filter(guess -> !guess.isHeading()).forEach(this::value);
+    long labels = NEEDED.stream()
+        .filter(name -> cells.containsKey(new Where.OfItem("job", name)))
+        .count();
+    coverage.add(new BoundJob.Part("waste rate, tax rate and price", (int) labels, NEEDED.size()));
+    missing(tables);
+    return new BoundBook(new CellMap(cells), units, new RoofNotes(planes), coverage, findings);
+  }
+
+  private void value(Guess guess) {
+    put(new Where.OfItem("job", guess.property()), guess.at(), guess.unit());
+  }
+
+  private void put(Where.OfItem item, Address cell, String unit) {
+    cells.putIfAbsent(item, cell);
+    if (!unit.isEmpty()) {
+      units.putIfAbsent(item, unit);
+    }
+  }
+
+  private void table(FoundTable table, boolean several) {
+    String key = key(table);
+    int items = 0;
+    for (int row : table.rows(FoundTable.Row.DATA)) {
+      String subject = subject(table, key, row, several);
+      for (FoundColumn column : table.columns()) {
+        table
+            .address(row, column.property())
+            .ifPresent(cell -> put(
+                new Where.OfItem(subject, column.property()),
+                cell,
+                column.unit().map(UnitWord::toString).orElse("")));
+      }
+      items++;
+    }
+    totals(table, several);
+    unbound(table, items);
+    if (table.table().equals("planes")) {
+      EstimatorPlanes read = new EstimatorPlanes(table, book.date1904());
+      planes.addAll(read.planes());
+      findings.addAll(read.findings());
+    }
+  }
+
+  private static String key(FoundTable table) {
+    return table.columns().stream()
+        .filter(column -> column.meaning().role() == Meaning.Role.KEY)
+        .map(FoundColumn::property)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The item's name; where two share one, the place tells them apart. */
+  private String subject(FoundTable table, String key, int row, boolean several) {
+    String kind = SUBJECTS.getOrDefault(table.table(), table.table());
+    String name = table.text(row, key);
+    String on =
+        several && table.table().equals("planes") ? " on " + table.grid().name() : "";
+    String band = table.band(row);
+    String subject = kind + " " + (band.isEmpty() ? "" : band + ", ") + name + on;
+    boolean taken = cells.keySet().stream().anyMatch(item -> item.subject().equals(subject));
+    return taken || name.isEmpty() ? subject + " in row " + (row + 1) : subject;
+  }
+
+  private void totals(FoundTable table, boolean several) {
+    String kind = SUBJECTS.getOrDefault(table.table(), table.table());
+    String on =
+        several && table.table().equals("planes") ? " on " + table.grid().name() : "";
+    List<Integer> rows = table.rows(FoundTable.Row.TOTAL);
+    for (int row : rows) {
+      boolean last = row == rows.get(rows.size() - 1);
+      String band = table.band(row);
+      String of = last ? "all " + kind + "s" : "all " + kind + "s of " + band;
+      for (FoundColumn column : table.columns()) {
+        if (!table.cell(row, column.property()).isBlank()
+            && column.meaning().holds().isNumeric()) {
+          table
+              .address(row, column.property())
+              .ifPresent(cell -> put(
+                  new Where.OfItem(of + on, column.property()),
+                  cell,
+                  column.unit().map(UnitWord::toString).orElse("")));
+        }
+      }
+    }
+  }
+
+  /** Columns with numbers that nothing is bound to are said: they are not checked. */
+  private void unbound(FoundTable table, int items) {
+    int numbers = 0;
+    int known = 0;
+    for (int at = table.first(); at <= table.last(); at++) {
+      int column = at;
+      boolean bind = table.columns().stream().anyMatch(it -> it.at() == column);
+      boolean number = table.rows(FoundTable.Row.DATA).stream()
+          .map(row -> table.grid().cell(row, column))
+          .anyMatch(cell -> Cells.number(cell).isPresent());
+      numbers += number || bind ? 1 : 0;
+      known += bind ? 1 : 0;
+      if (number && !bind) {
+        findings.add(Complaint.NOT_BOUND.at(
+            table.grid().where(table.heading(), column),
+            "the column '" + table.grid().text(table.heading(), column)
+                + "' is not bound to anything; its cells are not checked"));
+      }
+    }
+    coverage.add(new BoundJob.Part(
+        table.table() + " on " + table.grid().name() + " (" + items + " rows)", known, numbers));
+  }
+
+  private void missing(List<FoundTable> tables) {
+    for (String needed : List.of("planes", "materials", "prices", "estimate")) {
+      if (tables.stream().noneMatch(table -> table.table().equals(needed))) {
+        coverage.add(new BoundJob.Part(needed, 0, 1));
+        findings.add(Complaint.NOT_BOUND.at(
+            new Where.InFile(file),
+            "no table of " + needed + " is bound; what stands in it is not checked"));
+      }
+    }
+  }
+}

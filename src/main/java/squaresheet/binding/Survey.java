@@ -1,0 +1,102 @@
+package squaresheet.binding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.Workbook;
+
+/** Looks a workbook over and says what its columns and cells seem to be. */
+final class Survey {
+
+  private final Workbook book;
+  private final String file;
+
+  Survey(Workbook book, String file) {
+    this.book = book;
+    this.file = file;
+  }
+
+  List<Guess> guesses() {
+    List<Guess> guesses = new ArrayList<>();
+    Map<String, Guess> values = new LinkedHashMap<>();
+    for (Sheet sheet : book.sheets()) {
+      if (!StoredBinding.isOne(sheet)) {
+        Grid grid = new SheetGrid(file, sheet);
+        List<FoundTable> tables = tables(grid);
+        tables.forEach(table -> columns(table, guesses));
+        LabelFinder.find(grid, tables, "job").forEach(label -> keep(values, guess(label)));
+      }
+    }
+    names().forEach(guess -> keep(values, guess));
+    guesses.addAll(values.values());
+    return guesses;
+  }
+
+  static List<FoundTable> tables(Grid grid) {
+    return TableFinder.find(grid).stream().map(FormulaEvidence::weigh).toList();
+  }
+
+  private static void keep(Map<String, Guess> values, Guess guess) {
+    values.merge(guess.property(), guess, (one, other) -> other.sure() > one.sure() ? other : one);
+  }
+
+  private static void columns(FoundTable table, List<Guess> guesses) {
+    for (FoundColumn column : table.columns()) {
+      if (column.sure() >= FoundColumn.WORTH_ASKING) {
+        guesses.add(new Guess(
+            table.table(),
+            column.property(),
+            column.unit().map(UnitWord::toString).orElse(""),
+            table.grid().address(table.heading(), column.at()).orElseThrow(),
+            table.isOnItsSide(),
+            Math.min(column.sure(), 0.99),
+            column.why()));
+      }
+    }
+  }
+
+  private static Guess guess(FoundLabel label) {
+    return new Guess(
+        "job",
+        label.meaning().property(),
+        label.unit().map(UnitWord::toString).orElse(""),
+        label.address().orElseThrow(),
+        false,
+        Math.min(label.sure(), 0.99),
+        label.why());
+  }
+
+  /** Defined names that say what they stand for: {@code WasteRate}, {@code tax_rate}. */
+  private List<Guess> names() {
+    List<Guess> guesses = new ArrayList<>();
+    for (Workbook.Name name : book.names()) {
+      Optional<Address> cell = name.cell()
+          .filter(at -> name.block()
+              .filter(block -> block.rows() == 1 && block.columns() == 1)
+              .isPresent())
+          .filter(at -> book.sheet(at.sheet()).isPresent());
+      String words = name.name().replaceAll("(?<=[a-z])(?=[A-Z])", " ").replace('_', ' ');
+      cell.flatMap(at -> best(Heading.of(words), at, name.name())).ifPresent(guesses::add);
+    }
+    return guesses;
+  }
+
+  private static Optional<Guess> best(Heading heading, Address at, String name) {
+    return Words.fits(heading, "job").stream()
+        .filter(fit -> fit.score() >= 0.85)
+        .max(Comparator.comparingDouble(Words.Fit::score))
+        .map(fit -> new Guess(
+            "job",
+            fit.meaning().property(),
+            "",
+            at,
+            false,
+            0.99,
+            "the defined name " + name + " stands for it"));
+  }
+}
