@@ -46,8 +46,14 @@ final class OperandParser {
 
   private Node intersected() {
     Node right = primary();
-    while (tokens.peek() == ':') {
-      tokens.at++;
+    while (Parser.isReference(right)) {
+      int from = tokens.at;
+      tokens.space();
+      if (!tokens.take(':')) {
+        tokens.at = from;
+        return right;
+      }
+      tokens.space();
       right = binary(Operator.RANGE, right, primary());
     }
     return right;
@@ -66,6 +72,7 @@ final class OperandParser {
     return Tokens.startsWord(c)
         || c == '$'
         || (Tokens.isDigit(c) && References.opensRows(tokens))
+        || (c == '#' && References.isFaultNext(tokens))
         || (c == '\'' && tokens.text.indexOf('!', tokens.at) > 0);
   }
 

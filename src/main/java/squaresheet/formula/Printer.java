@@ -69,7 +69,9 @@ class Printer {
     boolean brackets = strength < outside || node.operator() == Operator.UNION;
     out.append(brackets ? "(" : "");
     write(node.left(), strength);
-    out.append(node.operator().spelling());
+    boolean wouldRunOn = node.operator() == Operator.RANGE
+        && (node.left() instanceof Node.Unsupported || node.left() instanceof Node.Name);
+    out.append(wouldRunOn ? " " : "").append(node.operator().spelling());
     write(node.right(), strength + 1);
     out.append(brackets ? ")" : "");
   }

@@ -16,7 +16,7 @@ import squaresheet.units.Unit;
 
 /**
  * Whatever is typed is read or refused with a sentence, in bounded time, and what is read can be printed, moved, evaluated,
- * explained and looked through for units. Seconds in the build; longer with {@code -Dsquaresheet.fuzz.seconds=600}.
+ * explained and looked through for units. Seconds in the build, ten minutes with the profile {@code fuzz}.
  */
 class FuzzTest {
 
