@@ -38,6 +38,10 @@ final class Laid {
   }
 
   static Shingle shingle(String length, String height, String exposure) {
+    return shingle(length, height, exposure, "6\"");
+  }
+
+  static Shingle shingle(String length, String height, String exposure, String offset) {
     return new Shingle(
         label("shingle", Product.Kind.SHINGLE),
         in(length),
@@ -45,7 +49,7 @@ final class Laid {
         in(exposure),
         new Shingle.Nailing(4, 6),
         Pitch.of(2),
-        in("6\""));
+        in(offset));
   }
 
   static Selection products(Shingle shingle) {
