@@ -103,6 +103,11 @@ final class Bed {
     return overhang;
   }
 
+  /** Twice the area of the plane, placed openings out, in square units. */
+  long doubledArea() {
+    return region.doubledArea();
+  }
+
   /** The outermost place of the lowest corner on one hand, past a rake that rises from it. */
   long corner(boolean left) {
     long corner = region.outline().corners().stream()
@@ -122,7 +127,12 @@ final class Bed {
   List<Run> runs(Band course) {
     Band band =
         new Band(course.low(), Math.min(course.high(), top * course.shares()), course.shares());
-    List<Flank> beside = flanks.stream().filter(flank -> flank.isIn(band)).toList();
+    List<Flank> beside = new ArrayList<>();
+    for (Flank flank : flanks) {
+      if (flank.isIn(band)) {
+        beside.add(flank);
+      }
+    }
     if (isSimple && !isBroken(band)) {
       return List.of(between(beside, band));
     }

@@ -228,7 +228,7 @@ public final class CoursePlan {
         .map(Opening::outline)
         .mapToLong(outline -> outline.doubledArea())
         .sum();
-    return BigInteger.valueOf(plane.region().doubledArea() - unplaced);
+    return BigInteger.valueOf(bed.doubledArea() - unplaced);
   }
 
   Graduation tape() {

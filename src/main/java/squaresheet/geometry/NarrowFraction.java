@@ -39,15 +39,25 @@ record NarrowFraction(long top, long bottom) implements Fraction {
 
   @Override
   public Fraction plus(Fraction other) {
-    if (other instanceof NarrowFraction narrow && isSmall() && narrow.isSmall()) {
-      return reduced(top * narrow.bottom + narrow.top * bottom, bottom * narrow.bottom);
+    if (other instanceof NarrowFraction narrow
+        && fits(top, narrow.bottom)
+        && fits(narrow.top, bottom)
+        && fits(bottom, narrow.bottom)) {
+      long one = top * narrow.bottom;
+      long two = narrow.top * bottom;
+      long sum = one + two;
+      if (((one ^ sum) & (two ^ sum)) >= 0) {
+        return reduced(sum, bottom * narrow.bottom);
+      }
     }
     return Fraction.super.plus(other);
   }
 
   @Override
   public Fraction times(Fraction other) {
-    if (other instanceof NarrowFraction narrow && isSmall() && narrow.isSmall()) {
+    if (other instanceof NarrowFraction narrow
+        && fits(top, narrow.top)
+        && fits(bottom, narrow.bottom)) {
       return reduced(top * narrow.top, bottom * narrow.bottom);
     }
     return Fraction.super.times(other);
@@ -55,18 +65,24 @@ record NarrowFraction(long top, long bottom) implements Fraction {
 
   @Override
   public Fraction dividedBy(Fraction divisor) {
-    if (divisor instanceof NarrowFraction narrow && isSmall() && narrow.isSmall()) {
+    if (divisor instanceof NarrowFraction narrow
+        && fits(top, narrow.bottom)
+        && fits(bottom, narrow.top)) {
       return reduced(top * narrow.bottom, bottom * narrow.top);
     }
     return Fraction.super.dividedBy(divisor);
   }
 
-  /** Whether products of two such numbers, and the sum of two such products, fit in a long. */
-  private boolean isSmall() {
-    return top < SMALL && top > -SMALL && bottom < SMALL;
+  /** Whether the product of two numbers fits in a long. */
+  private static boolean fits(long one, long other) {
+    return Math.multiplyHigh(one, other) == one * other >> 63;
   }
 
-  private static final long SMALL = 1L << 31;
+  @Override
+  public Fraction negated() {
+    boolean fits = top != Long.MIN_VALUE;
+    return fits ? new NarrowFraction(-top, bottom) : Fraction.super.negated();
+  }
 
   @Override
   public int signum() {

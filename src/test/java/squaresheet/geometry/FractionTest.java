@@ -21,6 +21,8 @@ class FractionTest {
     assertThat(wide.dividedBy(Long.MAX_VALUE)).isEqualTo(Fraction.of(Long.MAX_VALUE));
     assertThat(Fraction.of(Long.MIN_VALUE, -1))
         .isEqualTo(Fraction.of(Long.MAX_VALUE).plus(Fraction.of(1)));
+    assertThat(Fraction.of(Long.MIN_VALUE).negated())
+        .isEqualTo(Fraction.of(Long.MAX_VALUE).plus(Fraction.of(1)));
   }
 
   @Test
