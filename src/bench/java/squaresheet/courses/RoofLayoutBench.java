@@ -48,6 +48,13 @@ public class RoofLayoutBench {
   private Roof roof;
   private Selection products;
 
+  static RoofLayoutBench of(int planes) {
+    RoofLayoutBench bench = new RoofLayoutBench();
+    bench.planes = planes;
+    bench.resolve();
+    return bench;
+  }
+
   /** Resolves the roof once; only laying it out is measured. */
   @Setup
   public void resolve() {
