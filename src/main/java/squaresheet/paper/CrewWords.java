@@ -65,6 +65,9 @@ final class CrewWords {
         + (settings.starting().onRakes() && has(EdgeKind.RAKE) ? " and rake." : "."));
     steps.add("First course along the whole eave.");
     steps.add("Courses from line to line, first pieces ahead of the rest.");
+    if (has(EdgeKind.SIDEWALL)) {
+      steps.add("At walls, step flashing with every course.");
+    }
     if (has(EdgeKind.VALLEY)) {
       steps.add("Trim the valleys.");
     }
