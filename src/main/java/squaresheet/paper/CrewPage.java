@@ -9,11 +9,11 @@ final class CrewPage {
 
   private static final int WIDTH = 612;
   private static final int HEIGHT = 792;
-  private static final double MARGIN = 30;
+  private static final double MARGIN = 27;
   private static final double LARGEST = 17;
   private static final double SMALLEST = 7;
   private static final double STEP = 0.5;
-  private static final double AFTER_SECTION = 0.55;
+  private static final double AFTER_SECTION = 0.4;
 
   private final CrewSheet sheet;
   private final double size;
@@ -52,7 +52,7 @@ final class CrewPage {
   }
 
   private double bar() {
-    return size * 1.5;
+    return size * 1.35;
   }
 
   private double height() {

@@ -25,6 +25,9 @@ final class CrewWords {
   /** Slopes above this are steep. Source: OSHA 29 CFR 1926.500(b). */
   private static final Pitch STEEP = Pitch.of(4);
 
+  /** A taper of less than one sixteenth of an inch a line is not told. */
+  private static final int TAPE_MARKS = 16;
+
   private final RoofLayout layout;
   private final LayoutSettings settings;
   private final Graduation tape;
@@ -44,7 +47,7 @@ final class CrewWords {
         new CrewSheet.Section("Starter", starter()),
         new CrewSheet.Section("Nails", nails()),
         new CrewSheet.Section("Over the edge", overhang()),
-        new CrewSheet.Section("Planes", planes()));
+        new CrewSheet.Section("Courses on each plane", planes()));
   }
 
   private List<String> staying() {
@@ -123,22 +126,26 @@ final class CrewWords {
     lines.add("Joints at least " + show(settings.starting().minimum())
         + " from those of the first course. Nails " + show(settings.starting().nailClear())
         + " clear of a joint below.");
-    for (CoursePlan plan : layout.plans()) {
-      for (EaveStarter eave : plan.starters()) {
-        eave.joints().firstClash().ifPresent(clash -> lines.add(clash(plan, eave)));
-      }
+    List<String> instead = layout.plans().stream()
+        .flatMap(plan -> plan.starters().stream()
+            .filter(eave -> eave.joints().firstClash().isPresent())
+            .map(eave -> clash(plan, eave)))
+        .toList();
+    if (instead.size() > MOST_PLANES) {
+      lines.add("Joints clash on " + instead.size() + " eaves: begin there as their strips say.");
+    } else if (!instead.isEmpty()) {
+      lines.add("Begin otherwise on " + String.join("; ", instead) + ".");
     }
-    return lines.size() > 2 + MOST_PLANES ? lines.subList(0, 2 + MOST_PLANES) : lines;
+    return lines;
   }
 
   private String clash(CoursePlan plan, EaveStarter eave) {
     StarterJoints best =
         eave.joints().withBestCut(tape.mark(), settings.joints().sliver());
     String until = best.firstClash()
-        .map(clash -> ", and cut one short before " + clash.at().show(tape) + ".")
-        .orElse(".");
-    return "Plane " + plan.plane().id() + ": begin with " + show(best.starterCut()) + " instead"
-        + until;
+        .map(clash -> ", one cut short before " + clash.at().show(tape))
+        .orElse("");
+    return plan.plane().id() + ": " + show(best.starterCut()) + until;
   }
 
   private List<String> nails() {
@@ -171,16 +178,21 @@ final class CrewWords {
     if (layout.plans().size() > MOST_PLANES) {
       return List.of(layout.plans().size() + " planes: see the plane sheets.");
     }
-    return layout.plans().stream().map(this::plane).collect(Collectors.toList());
+    List<String> lines = new ArrayList<>();
+    lines.add(layout.plans().stream().map(this::plane).collect(Collectors.joining(";  ")) + ".");
+    String crooked = layout.plans().stream()
+        .filter(plan -> plan.lines().taperPerLine().inches() * TAPE_MARKS >= 1)
+        .map(plan -> plan.plane().id())
+        .collect(Collectors.joining(", "));
+    if (!crooked.isEmpty()) {
+      lines.add("Ends differ on " + crooked + ": use the marks of its own sheet.");
+    }
+    return lines;
   }
 
   private String plane(CoursePlan plan) {
-    String last = plan.reach().lastCourse().show(tape);
-    String taper = plan.lines().taperPerLine().inches() * 16 < 1
-        ? ""
-        : " Ends differ: use the marks of its own sheet.";
-    return plan.plane().id() + ": " + plan.courses() + " courses, the last shows " + last + "."
-        + taper;
+    return plan.plane().id() + ": " + plan.courses() + ", last shows "
+        + plan.reach().lastCourse().show(tape);
   }
 
   private String show(Length length) {

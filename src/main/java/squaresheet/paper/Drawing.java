@@ -79,6 +79,8 @@ public final class Drawing {
       graphics.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       graphics.setRenderingHint(
+          RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+      graphics.setRenderingHint(
           RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       graphics.scale(scale, scale);
       paint(graphics);

@@ -27,6 +27,8 @@ final class Pen {
   }
 
   private static final double LEADING = 1.3;
+  /** A length is never broken before its inches or its fraction: 24 at the end of a line would be read as 24. */
+  private static final String BETWEEN_WORDS = "(?<!\\d') (?!\\d+/\\d)";
   /** From the middle of a line of lettering to its base, in font sizes. */
   private static final double DROP = 0.36;
 
@@ -154,7 +156,7 @@ final class Pen {
   private static List<String> broken(String text, double width, Font font) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
+    for (String word : text.split(BETWEEN_WORDS)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && Type.width(font, longer) > width) {
         lines.add(line.toString());

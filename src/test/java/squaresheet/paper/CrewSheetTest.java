@@ -46,6 +46,18 @@ class CrewSheetTest {
   }
 
   @Test
+  void no_length_is_broken_before_its_inches_or_its_fraction() throws Exception {
+    for (String job : List.of("Larch Lane", "Larch Lane, the house behind the second barn")) {
+      List<Lettering.Placed> texts =
+          Lettering.of(CrewSheet.of(Sample.layout(), job).drawing().svg());
+      for (int line = 1; line < texts.size(); line++) {
+        String broken = texts.get(line - 1).text() + "|" + texts.get(line).text();
+        assertThat(broken).doesNotMatch(".*\\s\\d+\\|\\d+/\\d.*").doesNotMatch(".*\\d'\\|\\d.*");
+      }
+    }
+  }
+
+  @Test
   void the_order_list_says_whole_packs_of_each_product() throws Exception {
     Product boots = new Product.Item(new Product.Label(
         "boot-3", Product.Kind.PIPE_BOOT, "3 in pipe boot", Packing.of("piece", 1), "made up", ""));
