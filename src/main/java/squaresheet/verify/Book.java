@@ -126,6 +126,15 @@ final class Book {
     return tabs.stream().filter(tab -> tab.name().equals(sheet)).findFirst().orElseThrow();
   }
 
+  /** The cells that a name of the whole workbook stands for. */
+  Optional<Cells> named(String name) {
+    return workbook
+        .name(name)
+        .flatMap(it -> it.cell()
+            .flatMap(cell -> it.block()
+                .map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
+  }
+
   Cell cell(Address address) {
     return workbook.cell(address);
   }

@@ -74,9 +74,18 @@ final class Checks {
   private static final List<Ask<?>> JOBS = List.of(
       new Ask<>(Modelled.class, new RuleTypedOver()),
       new Ask<>(Modelled.class, new KnownSlipInRule()),
+      new Ask<>(Modelled.class, new RuleDiffersInOneRow()),
       new Ask<>(Modelled.class, new RuleChangedHere()),
       new Ask<>(Modelled.class, new ValueOffModel()),
-      new Ask<>(Modelled.class, new RuleTypedOverLatent()));
+      new Ask<>(Modelled.class, new RuleTypedOverLatent()),
+      new Ask<>(EstimateCells.class, new TermsNotPossible()),
+      new Ask<>(EstimateCells.class, new PaymentSharesOff()),
+      new Ask<>(PricedLine.class, new LineAmountOff()),
+      new Ask<>(PricedLine.class, new LineValueTypedOver()),
+      new Ask<>(Priced.class, new SurchargeOffTerms()),
+      new Ask<>(Priced.class, new EstimateDoesNotFoot()),
+      new Ask<>(Priced.class, new EstimateDoesNotCrossFoot()),
+      new Ask<>(Priced.class, new SoldBelowCost()));
 
   private Checks() {}
 

@@ -18,7 +18,13 @@ final class Folding {
 
   /** What a wrong cell makes the cells behind it say. */
   private static final Set<String> CONSEQUENCES =
-      Set.of("error-value", "guarded-value-fails", "negative-quantity", "odd-formula-in-run");
+      Set.of(
+      "error-value",
+      "guarded-value-fails",
+      "negative-quantity",
+      "odd-formula-in-run",
+      "limit-not-kept",
+      "limit-in-doubt");
 
   /** What is said of a stored value is never explained by the value of another cell. */
   private static final String STORED = "stale-value";
@@ -41,6 +47,7 @@ final class Folding {
     return said.stream()
         .filter(kept::contains)
         .filter(finding -> !isConsequence(finding, behind))
+        .distinct()
         .toList();
   }
 

@@ -20,6 +20,7 @@ final class JobSubjects {
 
   private final Book book;
   private final List<Finding> findings = new ArrayList<>();
+  private String name = "";
 
   JobSubjects(Book book) {
     this.book = book;
@@ -30,8 +31,14 @@ final class JobSubjects {
     return findings;
   }
 
+  /** What the job is called; empty where nobody says. */
+  String name() {
+    return name;
+  }
+
   Optional<Model> model(Rulebook rulebook) {
     Optional<BoundJob> job = heard(JobWorkbook.read(book.workbook(), book.file(), rulebook));
+    name = job.map(it -> it.labels().getOrDefault("job_name", "")).orElse("");
     return job.flatMap(it -> model(it, rulebook));
   }
 

@@ -1,6 +1,7 @@
 package squaresheet.verify;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,16 +30,18 @@ public record MoneyPath(int formulas, int workedOut, int modelled) {
 
   /** What is ordered and charged, or else every formula that no other reads. */
   private static List<Address> ends(Book book, Optional<Model> model) {
-    List<Address> orders = model.stream()
+    List<Address> ends = new ArrayList<>();
+    model.stream()
         .flatMap(it -> it.cells().values().stream())
         .filter(it -> !it.rule().orders().isEmpty())
         .map(Modelled::at)
-        .toList();
-    return orders.isEmpty()
+        .forEach(ends::add);
+    book.named("estimate_total").ifPresent(total -> ends.add(total.first()));
+    return ends.isEmpty()
         ? book.formulas().keySet().stream()
             .filter(cell -> !book.links().isRead(cell))
             .toList()
-        : orders;
+        : ends;
   }
 
   private static Set<Address> way(Book book, List<Address> ends) {

@@ -3,16 +3,15 @@ package squaresheet.verify;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
-import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
+import squaresheet.sheet.Ref;
 
 /** Does a name stand for a cell whose label speaks of something else, while another label fits? */
 final class NamePointsElsewhere implements Check<DefinedName> {
@@ -27,30 +26,34 @@ final class NamePointsElsewhere implements Check<DefinedName> {
 
   @Override
   public Stream<Finding> examine(DefinedName name) {
-    Optional<Address> target = name.name()
+    return name.name()
         .cell()
-        .filter(it -> name.name()
-            .block()
-            .filter(block -> block.rows() == 1 && block.columns() == 1)
-            .isPresent())
-        .filter(it -> name.book().workbook().sheet(it.sheet()).isPresent());
-    if (target.isEmpty() || name.users().findAny().isEmpty()) {
-      return Stream.empty();
-    }
-    Tab tab = name.book().tab(name.book().references().tab(target.get().sheet(), target.get()));
-    String label = tab.label(target.get().ref());
+        .filter(target -> name.name().block().filter(block -> block.rows() * block.columns() == 1).isPresent())
+        .filter(target -> name.book().workbook().sheet(target.sheet()).isPresent())
+        .stream()
+        .flatMap(target -> examine(name, target));
+  }
+
+  private static Stream<Finding> examine(DefinedName name, Address named) {
+    Tab tab = name.book().tab(name.book().references().tab(named.sheet(), named));
+    Address target = tab.at(named.ref());
+    String label = tab.label(target.ref());
     Set<String> wanted = words(name.name().name());
-    if (label.isEmpty() || shares(wanted, label)) {
-      return Stream.empty();
-    }
+    boolean strange =
+        tab.isTypedNumber(target.ref()) && !label.isEmpty() && !shares(wanted, label);
+    return strange && name.users().findAny().isPresent()
+        ? better(tab, wanted).limit(1).map(ref -> says(name, target, label, tab.at(ref)))
+        : Stream.empty();
+  }
+
+  /** The typed numbers whose label has every word of the name. */
+  private static Stream<Ref> better(Tab tab, Set<String> wanted) {
     return tab.sheet()
         .cells()
-        .filter(placed ->
-            placed.cell().stored() instanceof Content.Text text && sharesAll(wanted, text.value()))
+        .filter(placed -> placed.cell().stored() instanceof Content.Text text
+            && sharesAll(wanted, text.value()))
         .map(placed -> placed.ref().plus(0, 1))
-        .filter(ref -> name.book().value(tab.at(ref)) instanceof Value.Number)
-        .limit(1)
-        .map(ref -> says(name, tab.at(target.get().ref()), label, tab.at(ref)));
+        .filter(tab::isTypedNumber);
   }
 
   private static Set<String> words(String text) {

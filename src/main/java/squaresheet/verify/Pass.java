@@ -24,7 +24,7 @@ final class Pass {
   /** Asks what can be asked of any workbook. */
   Verdict run() {
     Checks.ofAnyWorkbook().forEach(this::ask);
-    return verdict(Optional.empty());
+    return verdict(Optional.empty(), Optional.empty());
   }
 
   /** Asks the model of the job too. */
@@ -32,9 +32,14 @@ final class Pass {
     JobSubjects job = new JobSubjects(book);
     Optional<Model> model = job.model(rulebook);
     said.addAll(job.findings());
+    Optional<EstimateCells> estimate = EstimateCells.of(book);
+    Optional<Priced> priced = estimate.flatMap(Priced::of);
+    subjects.put(EstimateCells.class, estimate.stream());
+    subjects.put(Priced.class, priced.stream());
+    subjects.put(PricedLine.class, estimate.stream().flatMap(it -> it.lines().stream()));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
-    Stream.concat(Checks.ofJobs().stream(), Checks.ofAnyWorkbook().stream()).forEach(this::ask);
-    return verdict(model);
+    Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
+    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it)));
   }
 
   private void ask(Ask<?> ask) {
@@ -43,10 +48,10 @@ final class Pass {
     said.addAll(answer.findings());
   }
 
-  private Verdict verdict(Optional<Model> model) {
+  private Verdict verdict(Optional<Model> model, Optional<JobTotal> total) {
     Worth worth = new Worth(book, model);
     List<Finding> kept =
         new Folding(book, model).fold(said).stream().map(worth::of).toList();
-    return new Verdict(book.file(), kept, tallies, MoneyPath.of(book, model));
+    return new Verdict(book.file(), kept, tallies, MoneyPath.of(book, model), total);
   }
 }

@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
+import squaresheet.formula.Respelling;
 import squaresheet.formula.Scope;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Takeoff;
+import squaresheet.units.Unit;
 
 /** Tries the known slips on a rule and says which one makes exactly the value that is there. */
 final class Slips {
@@ -36,7 +38,82 @@ final class Slips {
         .filter(slip -> isIt(slip.formula(), found.value()))
         .map(SlipForms.Slip::words)
         .findFirst();
-    return inFormula.or(() -> byRatio(found.value()));
+    return inFormula
+        .or(() -> otherRow(found.value()))
+        .or(() -> otherName(found.value()))
+        .or(() -> byRatio(found.value()));
+  }
+
+  /** One name of the formula read in the row of another item. */
+  private Optional<String> otherRow(double found) {
+    int rows = takeoff.values(cell.rule().name()).size();
+    return cell.rule().per() == Rule.Per.JOB
+        ? Optional.empty()
+        : ruledNames()
+            .filter(name -> isOfRows(name))
+            .flatMap(name -> Stream.iterate(0, row -> row < rows, row -> row + 1)
+                .filter(row -> row != cell.row() && isIt(swapped(name, row), found))
+                .map(row -> label(name) + " read from " + name(row)))
+            .findFirst();
+  }
+
+  private boolean isOfRows(String name) {
+    return takeoff.rulebook().rule(name).filter(it -> it.per() == cell.rule().per()).isPresent();
+  }
+
+  /** One name of the formula replaced by another of the same unit. */
+  private Optional<String> otherName(double found) {
+    return ruledNames()
+        .flatMap(name -> alikeIn(name)
+            .filter(other -> isIt(renamed(name, other), found))
+            .map(other -> label(other) + " taken for " + label(name)))
+        .findFirst();
+  }
+
+  private Stream<String> alikeIn(String name) {
+    Optional<Rule> known = takeoff.rulebook().rule(name);
+    return takeoff.rulebook().rules().stream()
+        .filter(rule -> known
+            .filter(it -> it.per() == rule.per()
+                && sort(it) == sort(rule)
+                && it.holds() == rule.holds()
+                && !it.unit().equals(Unit.RATIO)
+                && !it.equals(rule))
+            .isPresent())
+        .map(Rule::name);
+  }
+
+  /** Plan area, sloped area and area are one sort: taking one for the other is the slip looked for. */
+  private static Unit.Kind sort(Rule rule) {
+    Unit.Kind kind = rule.unit().kind();
+    return kind == Unit.Kind.PLAN_AREA || kind == Unit.Kind.SLOPED_AREA ? Unit.Kind.AREA : kind;
+  }
+
+  private Stream<String> ruledNames() {
+    return cell.ruled().stream()
+        .flatMap(formula -> formula.names().stream())
+        .map(name -> name.name())
+        .distinct();
+  }
+
+  private Formula renamed(String name, String other) {
+    return with(name, new Node.Name("", other, Node.Span.NONE));
+  }
+
+  private Formula swapped(String name, int row) {
+    Value value = takeoff.values(name).get(row);
+    return value instanceof Value.Number number && number.value() >= 0
+        ? with(name, new Node.Number(number.value(), Node.Span.NONE))
+        : with(name, new Node.Fault("#N/A", Node.Span.NONE));
+  }
+
+  private Formula with(String name, Node other) {
+    return cell.ruled().orElseThrow().respelled(new Respelling() {
+      @Override
+      public Node name(Node.Name it, boolean many) {
+        return it.name().equalsIgnoreCase(name) ? other : it;
+      }
+    });
   }
 
   private boolean isIt(Formula formula, double found) {

@@ -1,23 +1,66 @@
 package squaresheet.verify;
 
 import java.util.List;
+import java.util.Optional;
+import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.finding.Where;
 
-/**
- * What came of a pass over one workbook.
- *
- * @param file the workbook's file name
- * @param findings what there is to say, one finding for one cause
- * @param tallies what each check did
- * @param moneyPath how much of the way to the totals was checked
- */
-public record Verdict(
-    String file, List<Finding> findings, List<Tally> tallies, MoneyPath moneyPath) {
+/** What came of a pass over one workbook. Only a passed one carries totals. */
+public final class Verdict {
 
-  public Verdict {
-    findings = List.copyOf(findings);
-    tallies = List.copyOf(tallies);
+  /** What a workbook without an estimate is withheld under. */
+  static final CheckInfo NO_TOTALS = new CheckInfo(
+      "no-totals-found", Severity.NOTE, "The workbook has no estimate whose names are known");
+
+  private final String file;
+  private final List<Finding> findings;
+  private final List<Tally> tallies;
+  private final MoneyPath moneyPath;
+  private final Optional<JobTotal> total;
+
+  Verdict(
+      String file,
+      List<Finding> findings,
+      List<Tally> tallies,
+      MoneyPath moneyPath,
+      Optional<JobTotal> total) {
+    this.file = file;
+    this.findings = List.copyOf(findings);
+    this.tallies = List.copyOf(tallies);
+    this.moneyPath = moneyPath;
+    this.total = isPassed() ? total : Optional.empty();
+  }
+
+  /** The workbook's file name. */
+  public String file() {
+    return file;
+  }
+
+  /** What there is to say, one finding for one cause. */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /** The findings of one weight. */
+  public List<Finding> findings(Severity severity) {
+    return findings.stream().filter(finding -> finding.info().severity() == severity).toList();
+  }
+
+  /** What each check did. */
+  public List<Tally> tallies() {
+    return tallies;
+  }
+
+  /** The checks that had nothing to ask about: not passed, not asked. */
+  public List<Tally> notAsked() {
+    return tallies.stream().filter(tally -> !tally.isAsked()).toList();
+  }
+
+  /** How much of the way to what is ordered and charged was checked. */
+  public MoneyPath moneyPath() {
+    return moneyPath;
   }
 
   /** Whether no finding withholds the totals. */
@@ -25,15 +68,21 @@ public record Verdict(
     return findings.stream().noneMatch(Finding::isError);
   }
 
-  /** The findings of one weight. */
-  public List<Finding> findings(Severity severity) {
-    return findings.stream()
-        .filter(finding -> finding.info().severity() == severity)
-        .toList();
+  /** The amounts of the job, if the pass was passed and the workbook has an estimate. */
+  public Optional<JobTotal> total() {
+    return total;
   }
 
-  /** The checks that had nothing to ask about: not passed, not asked. */
-  public List<Tally> notAsked() {
-    return tallies.stream().filter(tally -> !tally.isAsked()).toList();
+  /** Why there are no totals: the errors, or that there is no estimate; nothing where there are totals. */
+  List<Finding> reasons() {
+    if (total.isPresent()) {
+      return List.of();
+    }
+    List<Finding> errors = findings(Severity.ERROR);
+    String says = "has no estimate with the defined names line_amount, estimate_total and terms_currency, so there are"
+        + " no totals to give";
+    return errors.isEmpty()
+        ? List.of(new Finding(NO_TOTALS, new Where.InFile(file), says))
+        : errors;
   }
 }

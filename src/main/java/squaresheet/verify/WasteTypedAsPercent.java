@@ -1,5 +1,8 @@
 package squaresheet.verify;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
@@ -22,6 +25,9 @@ final class WasteTypedAsPercent implements Check<TypedCell> {
   /** No roof is cut up so badly that half of the shingles are waste. */
   private static final double MOST = 0.5;
 
+  /** Through so many cells a rate is followed: a choice, a name for it, one more. */
+  private static final int HANDED_ON = 3;
+
   @Override
   public CheckInfo info() {
     return INFO;
@@ -36,14 +42,27 @@ final class WasteTypedAsPercent implements Check<TypedCell> {
     return used ? Stream.of(says(cell)) : Stream.empty();
   }
 
-  /** Whether a formula takes one plus, or one less, the rate as it stands. */
+  /** Whether a formula takes one plus, or one less, the rate, itself or by way of cells that hand it on as it stands. */
   private static boolean isAddedToOne(TypedCell cell) {
-    return cell.book().links().readers(cell.at()).stream().anyMatch(reader -> {
-      FormulaCell formula =
-          new FormulaCell(cell.book(), reader, cell.book().formula(reader).orElseThrow());
-      return Nodes.all(formula.tree(), Node.Binary.class)
-          .anyMatch(sum -> isOneAnd(formula, sum, cell.at()));
-    });
+    Set<Address> same = new LinkedHashSet<>(Set.of(cell.at()));
+    for (int step = 0; step < HANDED_ON; step++) {
+      List<Address> readers = same.stream()
+          .flatMap(at -> cell.book().links().readers(at).stream())
+          .filter(reader -> cell.book().value(reader).equals(cell.book().value(cell.at())))
+          .toList();
+      same.addAll(readers);
+    }
+    return same.stream()
+        .flatMap(at -> cell.book().links().readers(at).stream()
+            .map(reader -> formula(cell, reader))
+            .filter(formula -> Nodes.all(formula.tree(), Node.Binary.class)
+                .anyMatch(sum -> isOneAnd(formula, sum, at))))
+        .findAny()
+        .isPresent();
+  }
+
+  private static FormulaCell formula(TypedCell cell, Address at) {
+    return new FormulaCell(cell.book(), at, cell.book().formula(at).orElseThrow());
   }
 
   private static boolean isOneAnd(FormulaCell formula, Node.Binary sum, Address rate) {

@@ -30,7 +30,14 @@ final class Worth {
 
   Worth(Book book, Optional<Model> model) {
     this.book = book;
-    outputs = model.map(Worth::orders).filter(all -> !all.isEmpty()).orElseGet(this::results);
+    List<Output> known = new ArrayList<>(model.map(Worth::orders).orElse(List.of()));
+    book.named("estimate_total").ifPresent(total -> known.add(
+        new Output(total.first(), "Total", Shown.of(currency(book)).replace("'", ""))));
+    outputs = known.isEmpty() ? results() : known;
+  }
+
+  private static Value currency(Book book) {
+    return book.named("terms_currency").map(it -> book.value(it.first())).orElse(new Value.Text(""));
   }
 
   private static List<Output> orders(Model model) {
@@ -66,10 +73,10 @@ final class Worth {
     Reckoning right = book.reckoning().putting(put);
     Map<Output, Double> more = new LinkedHashMap<>();
     for (Output output : outputs) {
-      if (book.value(output.cell()) instanceof Value.Number now
-          && right.value(output.cell()) instanceof Value.Number then
-          && !Shown.near(now, then)) {
-        more.put(output, then.value() - now.value());
+      double now = book.number(output.cell()).orElse(0);
+      double then = Shown.number(right.value(output.cell())).orElse(now);
+      if (!Shown.near(new Value.Number(now), new Value.Number(then))) {
+        more.put(output, then - now);
       }
     }
     List<String> words = new ArrayList<>();
@@ -82,9 +89,13 @@ final class Worth {
         + (more.size() > MOST ? " and " + (more.size() - MOST) + " more" : "");
   }
 
+  private static String plural(String unit, String number) {
+    return number.equals("1") || unit.matches("[A-Z]{3}") ? unit : unit.endsWith("x") ? unit + "es" : unit + "s";
+  }
+
   private static String words(Output output, double more) {
     String number = Shown.number(Math.abs(more));
-    String unit = output.unit().isEmpty() ? "" : " " + output.unit();
+    String unit = output.unit().isEmpty() ? "" : " " + plural(output.unit(), number);
     String name = output.name().isEmpty() ? output.cell().toString() : output.name();
     return name + ": " + number + unit + (more > 0 ? " too little" : " too much");
   }

@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 8,
-    uses = {"units", "sheet", "finding", "formula", "tape", "roof", "takeoff", "binding"})
+    uses = {"units", "sheet", "finding", "formula", "tape", "roof", "takeoff", "estimate", "binding"})
 package squaresheet.verify;
 
 import squaresheet.house.Room;

@@ -1,0 +1,86 @@
+package squaresheet.verify;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+import squaresheet.estimate.Category;
+import squaresheet.units.Money;
+
+/** The amounts of one job, or of several added up; they foot to the total by category and by cost code alike. */
+public final class JobTotal {
+
+  private final String job;
+  private final String file;
+  private final Map<Category, Money> byCategory;
+  private final Map<String, Money> byCostCode;
+  private final Money total;
+
+  private JobTotal(
+      String job,
+      String file,
+      Map<Category, Money> byCategory,
+      Map<String, Money> byCostCode,
+      Money total) {
+    this.job = job;
+    this.file = file;
+    this.byCategory = Collections.unmodifiableMap(byCategory);
+    this.byCostCode = Collections.unmodifiableMap(byCostCode);
+    this.total = total;
+  }
+
+  static JobTotal none(String currency) {
+    return new JobTotal(
+        "all jobs in " + currency, "", new EnumMap<>(Category.class), new TreeMap<>(), Money.zero(currency));
+  }
+
+  /** The amounts of a workbook whose lines were found in order. */
+  static JobTotal of(String job, Priced priced) {
+    Map<Category, Money> categories = new EnumMap<>(Category.class);
+    Map<String, Money> codes = new TreeMap<>();
+    Money total = Money.zero(priced.cells().currency());
+    for (PricedLine line : priced.cells().lines()) {
+      if (!line.amount().isZero()) {
+        categories.merge(line.category().orElseThrow(), line.amount(), Money::plus);
+        codes.merge(line.code(), line.amount(), Money::plus);
+        total = total.plus(line.amount());
+      }
+    }
+    return new JobTotal(job, priced.book().file(), categories, codes, total);
+  }
+
+  /** These and the amounts of another job in the same currency. */
+  JobTotal plus(JobTotal other) {
+    Map<Category, Money> categories = new EnumMap<>(Category.class);
+    categories.putAll(byCategory);
+    other.byCategory.forEach((category, money) -> categories.merge(category, money, Money::plus));
+    Map<String, Money> codes = new TreeMap<>(byCostCode);
+    other.byCostCode.forEach((code, money) -> codes.merge(code, money, Money::plus));
+    return new JobTotal(job, file, categories, codes, total.plus(other.total));
+  }
+
+  /** What the job is called. */
+  public String job() {
+    return job;
+  }
+
+  /** The workbook's file name. */
+  public String file() {
+    return file;
+  }
+
+  /** The amounts by category; those of nothing are left out. */
+  public Map<Category, Money> byCategory() {
+    return byCategory;
+  }
+
+  /** The amounts by cost code; under the empty code what has none. */
+  public Map<String, Money> byCostCode() {
+    return byCostCode;
+  }
+
+  /** What the customer pays, tax included. */
+  public Money total() {
+    return total;
+  }
+}

@@ -1,0 +1,72 @@
+package squaresheet.verify;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import squaresheet.estimate.Category;
+import squaresheet.estimate.Line;
+import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
+import squaresheet.units.Money;
+
+/**
+ * A line of the estimate in a job workbook.
+ *
+ * @param estimate all of it
+ * @param row 0 and up
+ */
+record PricedLine(EstimateCells estimate, int row) {
+
+  Book book() {
+    return estimate.book();
+  }
+
+  Address at(String column) {
+    return estimate.at(column, row).orElseThrow();
+  }
+
+  String item() {
+    return estimate.text("line_item", row);
+  }
+
+  Optional<Category> category() {
+    return Category.from(estimate.text("line_category", row));
+  }
+
+  String code() {
+    return estimate.text("line_cost_code", row);
+  }
+
+  /** Whether it is a cost; what is put on and taken off has no quantity and price of its own. */
+  boolean isCost() {
+    return category().filter(Category::isCost).isPresent();
+  }
+
+  BigDecimal number(String column) {
+    return estimate.number(column, row);
+  }
+
+  Money amount() {
+    return Money.of(estimate.currency(), number("line_amount")).toCents();
+  }
+
+  /** Quantity times price, rounded half up to the cent. */
+  Money extended() {
+    return Money.of(estimate.currency(), number("line_quantity").multiply(number("line_price"))).toCents();
+  }
+
+  /** The line as the estimate takes it. */
+  Line line() {
+    return new Line(
+        category().orElseThrow(),
+        code(),
+        item(),
+        Line.Quantity.once(),
+        amount(),
+        amount(),
+        "");
+  }
+
+  static Value value(Money money) {
+    return new Value.Number(money.amount().doubleValue());
+  }
+}

@@ -1,0 +1,133 @@
+package squaresheet.verify;
+
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import squaresheet.estimate.Category;
+import squaresheet.finding.Finding;
+import squaresheet.sheet.Content;
+import squaresheet.units.Money;
+
+/**
+ * Amounts for whoever does the books, of one workbook or of many. Only verdicts that passed carry amounts; the others are
+ * listed apart with their reasons. There is no other way to make totals.
+ */
+public final class Totals {
+
+  private final List<JobTotal> jobs;
+  private final List<Verdict> withheld;
+
+  private Totals(List<JobTotal> jobs, List<Verdict> withheld) {
+    this.jobs = List.copyOf(jobs);
+    this.withheld = List.copyOf(withheld);
+  }
+
+  /** The totals of the verdicts that passed; the others are withheld. */
+  public static Totals of(Collection<Verdict> verdicts) {
+    List<JobTotal> jobs = verdicts.stream().flatMap(verdict -> verdict.total().stream()).toList();
+    List<Verdict> withheld =
+        verdicts.stream().filter(verdict -> verdict.total().isEmpty()).toList();
+    return new Totals(jobs, withheld);
+  }
+
+  /** The amounts of the jobs that passed. */
+  public List<JobTotal> jobs() {
+    return jobs;
+  }
+
+  /** The workbooks whose amounts are not given. */
+  public List<Verdict> withheld() {
+    return withheld;
+  }
+
+  /** The sum of all jobs, for each currency. */
+  public Map<String, Money> sums() {
+    Map<String, Money> sums = new TreeMap<>();
+    jobs.forEach(job -> sums.merge(job.total().currency(), job.total(), Money::plus));
+    return sums;
+  }
+
+  /**
+   * A table as csv: one row for each job with its amounts by category and by cost code, then a row of sums for each
+   * currency. Amounts are plain decimals; texts are safe to open in a spreadsheet program.
+   */
+  public String csv() {
+    List<String> codes = jobs.stream()
+        .flatMap(job -> job.byCostCode().keySet().stream())
+        .collect(java.util.stream.Collectors.toCollection(TreeSet::new))
+        .stream()
+        .toList();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(heading(codes));
+    jobs.forEach(job -> rows.add(row(job, codes)));
+    sums().keySet().forEach(currency -> rows.add(row(sum(currency), codes)));
+    return write(rows);
+  }
+
+  private JobTotal sum(String currency) {
+    return jobs.stream()
+        .filter(job -> job.total().currency().equals(currency))
+        .reduce(JobTotal.none(currency), JobTotal::plus);
+  }
+
+  private static List<String> heading(List<String> codes) {
+    List<String> heading = new ArrayList<>(List.of("job", "file", "currency"));
+    Stream.of(Category.values()).forEach(category -> heading.add(category.toString()));
+    heading.add("total");
+    codes.forEach(code -> heading.add(code.isEmpty() ? "without cost code" : "cost code " + code));
+    return heading;
+  }
+
+  private static List<String> row(JobTotal job, List<String> codes) {
+    List<String> row =
+        new ArrayList<>(List.of(safe(job.job()), safe(job.file()), job.total().currency()));
+    Money zero = Money.zero(job.total().currency());
+    Stream.of(Category.values())
+        .forEach(category -> row.add(plain(job.byCategory().getOrDefault(category, zero))));
+    row.add(plain(job.total()));
+    codes.forEach(code -> row.add(plain(job.byCostCode().getOrDefault(code, zero))));
+    return row;
+  }
+
+  private static String plain(Money money) {
+    return money.toCents().amount().toPlainString();
+  }
+
+  private static String safe(String text) {
+    return Content.safeForCsv(text);
+  }
+
+  /** The workbooks whose amounts are not given, as csv: file, place, check, and why, one row for each reason. */
+  public String withheldCsv() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("file", "place", "check", "why"));
+    for (Verdict verdict : withheld) {
+      verdict.reasons().forEach(reason -> rows.add(row(verdict, reason)));
+    }
+    return write(rows);
+  }
+
+  private static List<String> row(Verdict verdict, Finding reason) {
+    return List.of(
+        safe(verdict.file()),
+        safe(reason.where().toString()),
+        reason.info().id(),
+        safe(reason.says()));
+  }
+
+  private static String write(List<List<String>> rows) {
+    StringWriter text = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().build(text)) {
+      rows.forEach(csv::writeRecord);
+    } catch (java.io.IOException impossible) {
+      throw new java.io.UncheckedIOException(impossible);
+    }
+    return text.toString();
+  }
+}
