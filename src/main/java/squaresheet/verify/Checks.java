@@ -77,6 +77,7 @@ final class Checks {
       new Ask<>(Modelled.class, new RuleDiffersInOneRow()),
       new Ask<>(Modelled.class, new RuleChangedHere()),
       new Ask<>(Modelled.class, new ValueOffModel()),
+      new Ask<>(Modelled.class, new SimulatedWasteOld()),
       new Ask<>(Modelled.class, new RuleTypedOverLatent()),
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
       new Ask<>(EstimateCells.class, new PaymentSharesOff()),

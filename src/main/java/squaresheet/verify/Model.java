@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import squaresheet.binding.BoundJob;
 import squaresheet.finding.Where;
 import squaresheet.formula.Value;
+import squaresheet.job.JobResult;
 import squaresheet.sheet.Address;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Takeoff;
@@ -17,14 +18,16 @@ final class Model {
 
   private final Book book;
   private final BoundJob job;
+  private final JobResult result;
   private final Takeoff takeoff;
   private final Map<Address, Modelled> cells = new LinkedHashMap<>();
   private final Reckoning asModelled;
 
-  Model(Book book, BoundJob job, Takeoff takeoff) {
+  Model(Book book, BoundJob job, JobResult result) {
     this.book = book;
     this.job = job;
-    this.takeoff = takeoff;
+    this.result = result;
+    takeoff = result.takeoff();
     Map<Address, BoundJob.BoundRule> rules = job.rules().stream()
         .collect(Collectors.toMap(BoundJob.BoundRule::cell, rule -> rule, (one, other) -> one));
     job.cells().items().forEach((item, cell) -> modelled(
@@ -68,6 +71,10 @@ final class Model {
 
   BoundJob job() {
     return job;
+  }
+
+  JobResult result() {
+    return result;
   }
 
   Takeoff takeoff() {

@@ -62,6 +62,11 @@ record Modelled(
     return rule.isWorkedOut() || row < 0;
   }
 
+  /** Whether it is the waste found by laying out every course, which a spreadsheet program cannot work out anew. */
+  boolean isSimulatedWaste() {
+    return rule.name().equals("simulated_waste");
+  }
+
   boolean isRight() {
     return fits(there());
   }

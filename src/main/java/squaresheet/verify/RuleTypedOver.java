@@ -20,7 +20,7 @@ final class RuleTypedOver implements Check<Modelled> {
 
   @Override
   public Stream<Finding> examine(Modelled cell) {
-    boolean typed = !cell.isFormula() && !cell.isRight();
+    boolean typed = !cell.isFormula() && !cell.isRight() && !cell.isSimulatedWaste();
     return typed ? Stream.of(says(cell)) : Stream.empty();
   }
 

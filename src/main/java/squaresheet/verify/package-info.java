@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 8,
-    uses = {"units", "sheet", "finding", "formula", "tape", "roof", "takeoff", "estimate", "binding"})
+    uses = {"units", "sheet", "finding", "formula", "tape", "takeoff", "estimate", "job", "binding"})
 package squaresheet.verify;
 
 import squaresheet.house.Room;
