@@ -75,7 +75,7 @@ record NarrowFraction(long top, long bottom) implements Fraction {
 
   /** Whether the product of two numbers fits in a long. */
   private static boolean fits(long one, long other) {
-    return Math.multiplyHigh(one, other) == one * other >> 63;
+    return Math.multiplyHigh(one, other) == ((one * other) >> 63);
   }
 
   @Override
