@@ -128,11 +128,8 @@ final class Book {
 
   /** The cells that a name of the whole workbook stands for. */
   Optional<Cells> named(String name) {
-    return workbook
-        .name(name)
-        .flatMap(it -> it.cell()
-            .flatMap(cell -> it.block()
-                .map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
+    return workbook.name(name).flatMap(it -> it.cell().flatMap(cell -> it.block()
+        .map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
   }
 
   Cell cell(Address address) {

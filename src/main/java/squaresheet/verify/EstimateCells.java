@@ -35,7 +35,9 @@ final class EstimateCells {
 
   /** The estimate of the workbook, where it has one. */
   static Optional<EstimateCells> of(Book book) {
-    boolean there = List.of("line_item", "line_category", "line_amount", "estimate_total", "terms_currency").stream()
+    boolean there = List.of(
+            "line_item", "line_category", "line_amount", "estimate_total", "terms_currency")
+        .stream()
         .allMatch(name -> book.named(name).isPresent());
     return there ? Optional.of(new EstimateCells(book)) : Optional.empty();
   }
@@ -85,9 +87,8 @@ final class EstimateCells {
    */
   Terms terms() {
     Ratio rate = new Ratio(number("profit_rate", 0));
-    Profit profit = text("profit_kind", 0).equals("margin")
-        ? new Profit.Margin(rate)
-        : new Profit.Markup(rate);
+    Profit profit =
+        text("profit_kind", 0).equals("margin") ? new Profit.Margin(rate) : new Profit.Markup(rate);
     Discount discount = new Discount(
         new Ratio(number("discount_share", 0)),
         Money.of(currency(), number("discount_amount", 0)),
@@ -100,7 +101,10 @@ final class EstimateCells {
         new Tax(new Ratio(number("tax_rate", 0)), taxed(), rounding()),
         shares(),
         new Terms.Codes(
-            text("overhead_code", 0), text("profit_code", 0), text("discount_code", 0), text("tax_code", 0)));
+            text("overhead_code", 0),
+            text("profit_code", 0),
+            text("discount_code", 0),
+            text("tax_code", 0)));
   }
 
   private Tax.RoundingPoint rounding() {
@@ -122,14 +126,17 @@ final class EstimateCells {
   private List<Terms.Share> shares() {
     List<Terms.Share> shares = rows("payment_share")
         .filter(row -> number("payment_share", row).signum() > 0)
-        .mapToObj(row -> new Terms.Share(text("payment_when", row), new Ratio(number("payment_share", row))))
+        .mapToObj(row ->
+            new Terms.Share(text("payment_when", row), new Ratio(number("payment_share", row))))
         .toList();
-    BigDecimal sum =
-        shares.stream().map(share -> share.share().value()).reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal sum = shares.stream()
+        .map(share -> share.share().value())
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
     return sum.compareTo(BigDecimal.ONE) == 0 ? shares : List.of();
   }
 
   private IntStream rows(String name) {
-    return IntStream.range(0, book.named(name).map(cells -> cells.block().rows()).orElse(0));
+    return IntStream.range(
+        0, book.named(name).map(cells -> cells.block().rows()).orElse(0));
   }
 }

@@ -10,8 +10,8 @@ import squaresheet.units.Money;
 /** Do the lines of the estimate add up to its total? */
 final class EstimateDoesNotFoot implements Check<Priced> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("estimate-does-not-foot", Severity.ERROR, "The total is not the sum of the lines");
+  private static final CheckInfo INFO = new CheckInfo(
+      "estimate-does-not-foot", Severity.ERROR, "The total is not the sum of the lines");
 
   @Override
   public CheckInfo info() {
@@ -27,11 +27,13 @@ final class EstimateDoesNotFoot implements Check<Priced> {
 
   private static Finding says(Priced priced, Money total, Money lines) {
     String left = priced.cells().lines().stream()
-        .filter(line -> line.amount().equals(lines.minus(total)) && !line.amount().isZero())
+        .filter(
+            line -> line.amount().equals(lines.minus(total)) && !line.amount().isZero())
         .map(line -> "; it is exactly that without '" + line.item() + "'")
         .findFirst()
         .orElse("");
     String says = "is " + total.show() + ", but the lines add up to " + lines.show() + left;
-    return Says.about(INFO, priced.book(), priced.at("estimate_total"), PricedLine.value(lines), says);
+    return Says.about(
+        INFO, priced.book(), priced.at("estimate_total"), PricedLine.value(lines), says);
   }
 }

@@ -17,8 +17,7 @@ import squaresheet.sheet.Address;
 final class Folding {
 
   /** What a wrong cell makes the cells behind it say. */
-  private static final Set<String> CONSEQUENCES =
-      Set.of(
+  private static final Set<String> CONSEQUENCES = Set.of(
       "error-value",
       "guarded-value-fails",
       "negative-quantity",

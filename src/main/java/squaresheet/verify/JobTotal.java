@@ -31,7 +31,11 @@ public final class JobTotal {
 
   static JobTotal none(String currency) {
     return new JobTotal(
-        "all jobs in " + currency, "", new EnumMap<>(Category.class), new TreeMap<>(), Money.zero(currency));
+        "all jobs in " + currency,
+        "",
+        new EnumMap<>(Category.class),
+        new TreeMap<>(),
+        Money.zero(currency));
   }
 
   /** The amounts of a workbook whose lines were found in order. */

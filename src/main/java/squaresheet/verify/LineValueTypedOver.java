@@ -9,8 +9,8 @@ import squaresheet.finding.Severity;
 /** Is a quantity or a price typed into the estimate instead of read from the takeoff and the list? */
 final class LineValueTypedOver implements Check<PricedLine> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("line-value-typed-over", Severity.WARNING, "A number is typed into the estimate");
+  private static final CheckInfo INFO = new CheckInfo(
+      "line-value-typed-over", Severity.WARNING, "A number is typed into the estimate");
 
   @Override
   public CheckInfo info() {
@@ -21,7 +21,8 @@ final class LineValueTypedOver implements Check<PricedLine> {
   public Stream<Finding> examine(PricedLine line) {
     return Stream.of("line_quantity", "line_price", "line_amount")
         .filter(column -> !line.book().cell(line.at(column)).isFormula())
-        .filter(column -> !Words.saysMeasured(line.book().tab(line.at(column).sheet()).wordsAbout(line.at(column).ref())))
+        .filter(column -> !Words.saysMeasured(
+            line.book().tab(line.at(column).sheet()).wordsAbout(line.at(column).ref())))
         .map(column -> says(line, column));
   }
 

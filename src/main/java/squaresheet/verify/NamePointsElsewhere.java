@@ -26,9 +26,13 @@ final class NamePointsElsewhere implements Check<DefinedName> {
 
   @Override
   public Stream<Finding> examine(DefinedName name) {
-    return name.name()
+    return name
+        .name()
         .cell()
-        .filter(target -> name.name().block().filter(block -> block.rows() * block.columns() == 1).isPresent())
+        .filter(target -> name.name()
+            .block()
+            .filter(block -> block.rows() * block.columns() == 1)
+            .isPresent())
         .filter(target -> name.book().workbook().sheet(target.sheet()).isPresent())
         .stream()
         .flatMap(target -> examine(name, target));
@@ -39,8 +43,7 @@ final class NamePointsElsewhere implements Check<DefinedName> {
     Address target = tab.at(named.ref());
     String label = tab.label(target.ref());
     Set<String> wanted = words(name.name().name());
-    boolean strange =
-        tab.isTypedNumber(target.ref()) && !label.isEmpty() && !shares(wanted, label);
+    boolean strange = tab.isTypedNumber(target.ref()) && !label.isEmpty() && !shares(wanted, label);
     return strange && name.users().findAny().isPresent()
         ? better(tab, wanted).limit(1).map(ref -> says(name, target, label, tab.at(ref)))
         : Stream.empty();
@@ -50,8 +53,8 @@ final class NamePointsElsewhere implements Check<DefinedName> {
   private static Stream<Ref> better(Tab tab, Set<String> wanted) {
     return tab.sheet()
         .cells()
-        .filter(placed -> placed.cell().stored() instanceof Content.Text text
-            && sharesAll(wanted, text.value()))
+        .filter(placed ->
+            placed.cell().stored() instanceof Content.Text text && sharesAll(wanted, text.value()))
         .map(placed -> placed.ref().plus(0, 1))
         .filter(tab::isTypedNumber);
   }

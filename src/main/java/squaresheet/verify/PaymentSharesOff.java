@@ -10,8 +10,8 @@ import squaresheet.finding.Severity;
 /** Do the shares of the payments make one hundred percent? */
 final class PaymentSharesOff implements Check<EstimateCells> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("payment-shares-off", Severity.ERROR, "The payment shares do not make the whole");
+  private static final CheckInfo INFO = new CheckInfo(
+      "payment-shares-off", Severity.ERROR, "The payment shares do not make the whole");
 
   @Override
   public CheckInfo info() {

@@ -17,7 +17,10 @@ record Priced(EstimateCells cells, Estimate model) {
   static Optional<Priced> of(EstimateCells cells) {
     try {
       Estimate model = Estimate.of(
-          cells.lines().stream().filter(PricedLine::isCost).map(PricedLine::line).toList(),
+          cells.lines().stream()
+              .filter(PricedLine::isCost)
+              .map(PricedLine::line)
+              .toList(),
           cells.terms());
       return Optional.of(new Priced(cells, model));
     } catch (IllegalArgumentException termsThatCannotBe) {

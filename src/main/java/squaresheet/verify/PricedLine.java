@@ -51,19 +51,14 @@ record PricedLine(EstimateCells estimate, int row) {
 
   /** Quantity times price, rounded half up to the cent. */
   Money extended() {
-    return Money.of(estimate.currency(), number("line_quantity").multiply(number("line_price"))).toCents();
+    return Money.of(estimate.currency(), number("line_quantity").multiply(number("line_price")))
+        .toCents();
   }
 
   /** The line as the estimate takes it. */
   Line line() {
     return new Line(
-        category().orElseThrow(),
-        code(),
-        item(),
-        Line.Quantity.once(),
-        amount(),
-        amount(),
-        "");
+        category().orElseThrow(), code(), item(), Line.Quantity.once(), amount(), amount(), "");
   }
 
   static Value value(Money money) {

@@ -10,8 +10,10 @@ import squaresheet.finding.Severity;
 /** Was a rule edited in one row only, while its other rows keep the rulebook's formula? */
 final class RuleDiffersInOneRow implements Check<Modelled> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("rule-differs-in-one-row", Severity.ERROR, "One row of a rule was edited and gives another value");
+  private static final CheckInfo INFO = new CheckInfo(
+      "rule-differs-in-one-row",
+      Severity.ERROR,
+      "One row of a rule was edited and gives another value");
 
   @Override
   public CheckInfo info() {
@@ -25,7 +27,8 @@ final class RuleDiffersInOneRow implements Check<Modelled> {
         && cell.isWrongItself()
         && cell.slip().isEmpty()
         && othersKeepIt(cell)
-        && !Words.saysMeasured(cell.book().tab(cell.at().sheet()).wordsAbout(cell.at().ref()));
+        && !Words.saysMeasured(
+            cell.book().tab(cell.at().sheet()).wordsAbout(cell.at().ref()));
     return odd ? Stream.of(says(cell)) : Stream.empty();
   }
 
@@ -33,12 +36,14 @@ final class RuleDiffersInOneRow implements Check<Modelled> {
     List<Modelled> others = cell.model().cells().values().stream()
         .filter(it -> it.rule().equals(cell.rule()) && it.row() >= 0 && it.row() != cell.row())
         .toList();
-    return others.size() >= 2 && others.stream().filter(Modelled::isEdited).count() * 4 < others.size();
+    return others.size() >= 2
+        && others.stream().filter(Modelled::isEdited).count() * 4 < others.size();
   }
 
   private static Finding says(Modelled cell) {
-    String says = cell.called() + " comes to " + Shown.of(cell.own()) + ", but the rule of the other rows makes "
-        + Shown.of(cell.should()) + Slips.difference(cell);
+    String says = cell.called() + " comes to " + Shown.of(cell.own())
+        + ", but the rule of the other rows makes " + Shown.of(cell.should())
+        + Slips.difference(cell);
     return cell.says(INFO, says);
   }
 }

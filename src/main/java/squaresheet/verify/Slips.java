@@ -58,7 +58,11 @@ final class Slips {
   }
 
   private boolean isOfRows(String name) {
-    return takeoff.rulebook().rule(name).filter(it -> it.per() == cell.rule().per()).isPresent();
+    return takeoff
+        .rulebook()
+        .rule(name)
+        .filter(it -> it.per() == cell.rule().per())
+        .isPresent();
   }
 
   /** One name of the formula replaced by another of the same unit. */

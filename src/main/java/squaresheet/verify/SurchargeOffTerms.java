@@ -13,8 +13,10 @@ import squaresheet.units.Money;
 /** Do the terms make what stands for overhead, profit, discount and tax? */
 final class SurchargeOffTerms implements Check<Priced> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("surcharge-off-terms", Severity.ERROR, "Overhead, profit, discount or tax is not what the terms say");
+  private static final CheckInfo INFO = new CheckInfo(
+      "surcharge-off-terms",
+      Severity.ERROR,
+      "Overhead, profit, discount or tax is not what the terms say");
 
   @Override
   public CheckInfo info() {
@@ -31,8 +33,9 @@ final class SurchargeOffTerms implements Check<Priced> {
   }
 
   private static Finding says(Priced priced, Category category) {
-    String says = "is " + priced.there(category).show() + " for " + category + ", but the terms make "
-        + priced.should(category).show() + " (" + term(priced, category) + ")" + slip(priced, category);
+    String says = "is " + priced.there(category).show() + " for " + category
+        + ", but the terms make " + priced.should(category).show() + " (" + term(priced, category)
+        + ")" + slip(priced, category);
     return Says.about(
         INFO,
         priced.book(),
@@ -66,8 +69,11 @@ final class SurchargeOffTerms implements Check<Priced> {
   private static String taxSlip(Priced priced, Terms terms, Money there) {
     for (Category more : Category.values()) {
       Money wider = priced.should(more).times(terms.tax().rate());
-      boolean untaxed = !terms.tax().taxed().contains(more) && more.compareTo(Category.DISCOUNT) < 0;
-      if (untaxed && !wider.isZero() && there.equals(priced.should(Category.TAX).plus(wider).toCents())) {
+      boolean untaxed =
+          !terms.tax().taxed().contains(more) && more.compareTo(Category.DISCOUNT) < 0;
+      if (untaxed
+          && !wider.isZero()
+          && there.equals(priced.should(Category.TAX).plus(wider).toCents())) {
         return "; it is exactly that with " + more + " taxed too";
       }
     }

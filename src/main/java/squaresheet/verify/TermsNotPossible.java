@@ -24,7 +24,9 @@ final class TermsNotPossible implements Check<EstimateCells> {
       return Stream.empty();
     } catch (IllegalArgumentException impossible) {
       return Stream.of(Says.about(
-          INFO, cells.book(), cells.at("profit_rate", 0).orElse(cells.at("terms_currency", 0).orElseThrow()),
+          INFO,
+          cells.book(),
+          cells.at("profit_rate", 0).orElse(cells.at("terms_currency", 0).orElseThrow()),
           String.valueOf(impossible.getMessage())));
     }
   }

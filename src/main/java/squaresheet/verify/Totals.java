@@ -1,5 +1,6 @@
 package squaresheet.verify;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -8,7 +9,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import de.siegmar.fastcsv.writer.CsvWriter;
 import squaresheet.estimate.Category;
 import squaresheet.finding.Finding;
 import squaresheet.sheet.Content;
@@ -30,7 +30,8 @@ public final class Totals {
 
   /** The totals of the verdicts that passed; the others are withheld. */
   public static Totals of(Collection<Verdict> verdicts) {
-    List<JobTotal> jobs = verdicts.stream().flatMap(verdict -> verdict.total().stream()).toList();
+    List<JobTotal> jobs =
+        verdicts.stream().flatMap(verdict -> verdict.total().stream()).toList();
     List<Verdict> withheld =
         verdicts.stream().filter(verdict -> verdict.total().isEmpty()).toList();
     return new Totals(jobs, withheld);

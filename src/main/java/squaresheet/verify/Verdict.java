@@ -45,7 +45,9 @@ public final class Verdict {
 
   /** The findings of one weight. */
   public List<Finding> findings(Severity severity) {
-    return findings.stream().filter(finding -> finding.info().severity() == severity).toList();
+    return findings.stream()
+        .filter(finding -> finding.info().severity() == severity)
+        .toList();
   }
 
   /** What each check did. */
@@ -79,8 +81,9 @@ public final class Verdict {
       return List.of();
     }
     List<Finding> errors = findings(Severity.ERROR);
-    String says = "has no estimate with the defined names line_amount, estimate_total and terms_currency, so there are"
-        + " no totals to give";
+    String says =
+        "has no estimate with the defined names line_amount, estimate_total and terms_currency, so there are"
+            + " no totals to give";
     return errors.isEmpty()
         ? List.of(new Finding(NO_TOTALS, new Where.InFile(file), says))
         : errors;

@@ -31,13 +31,16 @@ final class Worth {
   Worth(Book book, Optional<Model> model) {
     this.book = book;
     List<Output> known = new ArrayList<>(model.map(Worth::orders).orElse(List.of()));
-    book.named("estimate_total").ifPresent(total -> known.add(
-        new Output(total.first(), "Total", Shown.of(currency(book)).replace("'", ""))));
+    book.named("estimate_total")
+        .ifPresent(total -> known.add(
+            new Output(total.first(), "Total", Shown.of(currency(book)).replace("'", ""))));
     outputs = known.isEmpty() ? results() : known;
   }
 
   private static Value currency(Book book) {
-    return book.named("terms_currency").map(it -> book.value(it.first())).orElse(new Value.Text(""));
+    return book.named("terms_currency")
+        .map(it -> book.value(it.first()))
+        .orElse(new Value.Text(""));
   }
 
   private static List<Output> orders(Model model) {
@@ -90,7 +93,9 @@ final class Worth {
   }
 
   private static String plural(String unit, String number) {
-    return number.equals("1") || unit.matches("[A-Z]{3}") ? unit : unit.endsWith("x") ? unit + "es" : unit + "s";
+    return number.equals("1") || unit.matches("[A-Z]{3}")
+        ? unit
+        : unit.endsWith("x") ? unit + "es" : unit + "s";
   }
 
   private static String words(Output output, double more) {

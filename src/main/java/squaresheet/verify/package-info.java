@@ -4,7 +4,8 @@
  */
 @Room(
     floor = 8,
-    uses = {"units", "sheet", "finding", "formula", "tape", "takeoff", "estimate", "job", "binding"})
+    uses = {"units", "sheet", "finding", "formula", "tape", "takeoff", "estimate", "job", "binding"
+    })
 package squaresheet.verify;
 
 import squaresheet.house.Room;

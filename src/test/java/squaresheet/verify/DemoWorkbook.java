@@ -48,7 +48,9 @@ final class DemoWorkbook {
     Company company = new Company(
         Catalogue.read(Path.of("demo-data/products.csv")).value().orElseThrow(),
         Rulebook.standard(),
-        PriceList.read(text("demo-data/prices.csv"), "prices.csv", "USD").value().orElseThrow(),
+        PriceList.read(text("demo-data/prices.csv"), "prices.csv", "USD")
+            .value()
+            .orElseThrow(),
         Rates.read(text("demo-data/rates.csv"), "rates.csv", "USD").value().orElseThrow(),
         Terms.read(text("demo-data/terms.csv"), "terms.csv").value().orElseThrow());
     var notes = FieldSheet.read(text("demo-data/tape-sheet.csv"), "tape-sheet.csv", Locale.ENGLISH)
@@ -60,8 +62,11 @@ final class DemoWorkbook {
 
   /** The cell of a defined name; of a column the row of that number, 0 and up. */
   Address at(String name, int row) {
-    Address first =
-        draft.workbook().name(name).flatMap(Workbook.Name::cell).orElseThrow(() -> new AssertionError(name));
+    Address first = draft
+        .workbook()
+        .name(name)
+        .flatMap(Workbook.Name::cell)
+        .orElseThrow(() -> new AssertionError(name));
     return new Address(first.sheet(), first.ref().plus(row, 0));
   }
 
@@ -118,7 +123,8 @@ final class DemoWorkbook {
     book.formulas().keySet().forEach(cell -> values.put(cell, book.value(cell)));
     values.forEach((cell, value) -> {
       Entry old = entry(cell);
-      sheet(cell).put(cell.ref(), new Entry(content(value), old.formula(), old.role(), old.format()));
+      sheet(cell)
+          .put(cell.ref(), new Entry(content(value), old.formula(), old.role(), old.format()));
     });
     return draft.workbook();
   }
@@ -138,7 +144,9 @@ final class DemoWorkbook {
     if (value instanceof Value.Truth truth) {
       return new Content.Truth(truth.value());
     }
-    return value instanceof Value.Fault fault ? new Content.Fault(fault.code()) : new Content.Blank();
+    return value instanceof Value.Fault fault
+        ? new Content.Fault(fault.code())
+        : new Content.Blank();
   }
 
   static Ref below(Address cell) {

@@ -46,60 +46,123 @@ class SpoiltJobTest {
   }
 
   private static final List<Slip> SLIPS = List.of(
-      slip("MEC-01 typed over an area", it -> type(it, it.at("net_sloped_area", 1), 480),
-          "typed-over-formula", "rule-typed-over"),
-      slip("MEC-01 typed over the bundles", it -> type(it, it.at("shingle_bundles", 0), 40), "rule-typed-over"),
-      slip("MEC-03 cleared in one row", it -> {
-        Address at = it.at("net_sloped_area", 1);
-        it.type(at, new Content.Blank());
-        return at;
-      }, "formula-cleared-in-row", "rule-typed-over"),
-      slip("FRM-01 total stops short", it -> {
-        Address at = it.totalOf("net_sloped_area");
-        String formula = it.formula(at);
-        int last = Integer.parseInt(formula.replaceAll(".*:[A-Z]+(\\d+)\\)", "$1"));
-        it.enter(at, formula.replace(last + ")", (last - 2) + ")"));
-        return at;
-      }, "total-stops-short", "known-slip-in-rule"),
-      slip("FRM-05 one row off", it -> {
-        Address at = it.at("plane_squares", 1);
-        int row = at.ref().row() + 1;
-        return edit(it, at, String.valueOf(row), String.valueOf(row - 1));
-      }, "reference-off-by-one", "known-slip-in-rule"),
-      slip("FRM-08 deleted cells", it -> {
-        Address at = it.at("cap_run", 0);
-        return edit(it, at, "ridge_length", "#REF!");
-      }, "broken-reference"),
-      slip("FRM-12 brackets lost", it -> edit(
-          it, it.at("gross_area", 0), "net_area*(1+waste_rate)", "net_area*1+waste_rate"), "known-slip-in-rule", "waste-added-as-amount"),
-      slip("FRM-15 rounded down", it -> edit(it, it.at("shingle_bundles", 0), "ROUNDUP", "ROUNDDOWN"), "known-slip-in-rule", "packs-rounded-down"),
-      slip("FRM-17 circular", it -> {
-        Address at = it.at("gross_area", 0);
-        it.enter(at, "gross_area*(1+waste_rate)");
-        return at;
-      }, "circular-formula"),
-      slip("LOG-03 factor twice", it -> edit(it, it.at("plan_area", 1), "/", "/SQRT(1.25)/"), "known-slip-in-rule"),
-      slip("LOG-04 waste twice", it -> edit(
-          it, it.at("gross_area", 0), "net_area*(1+waste_rate)", "net_area*(1+waste_rate)*(1+waste_rate)"), "known-slip-in-rule"),
-      slip("LOG-12 waste taken off", it -> edit(it, it.at("gross_area", 0), "1+waste_rate", "1-waste_rate"), "known-slip-in-rule"),
-      slip("LOG-14 linear factor", it -> {
-        Address at = it.at("pitch_factor", 1);
-        it.enter(at, "1+" + it.formula(at).replaceAll(".*(\\$[A-Z]+\\d+)/12.*", "$1") + "/12");
-        return at;
-      }, "known-slip-in-rule", "pitch-factor-off"),
-      slip("DOM-07 cap forgets hips", it -> edit(it, it.at("cap_run", 0), "+hip_length", ""), "known-slip-in-rule"),
-      slip("DAT-01 pitch as a date", it -> {
-        Address at = it.at("pitch_rise", 1);
-        it.typeDate(at, 46185);
-        return at;
-      }, "pitch-became-date"),
-      slip("UNI-16 waste of 10", it -> type(it, it.at("typed_waste", 0), 10), "waste-typed-as-percent"),
-      slip("ACC-02 labour taxed", it -> {
-        Address at = it.at("estimate_tax", 0);
-        it.enter(at, "ROUND(estimate_price*tax_rate,2)");
-        return at;
-      }, "surcharge-off-terms"),
-      slip("ACC-05 total typed", it -> type(it, it.at("estimate_total", 0), 9000), "estimate-does-not-foot"));
+      slip(
+          "MEC-01 typed over an area",
+          it -> type(it, it.at("net_sloped_area", 1), 480),
+          "typed-over-formula",
+          "rule-typed-over"),
+      slip(
+          "MEC-01 typed over the bundles",
+          it -> type(it, it.at("shingle_bundles", 0), 40),
+          "rule-typed-over"),
+      slip(
+          "MEC-03 cleared in one row",
+          it -> {
+            Address at = it.at("net_sloped_area", 1);
+            it.type(at, new Content.Blank());
+            return at;
+          },
+          "formula-cleared-in-row",
+          "rule-typed-over"),
+      slip(
+          "FRM-01 total stops short",
+          it -> {
+            Address at = it.totalOf("net_sloped_area");
+            String formula = it.formula(at);
+            int last = Integer.parseInt(formula.replaceAll(".*:[A-Z]+(\\d+)\\)", "$1"));
+            it.enter(at, formula.replace(last + ")", (last - 2) + ")"));
+            return at;
+          },
+          "total-stops-short",
+          "known-slip-in-rule"),
+      slip(
+          "FRM-05 one row off",
+          it -> {
+            Address at = it.at("plane_squares", 1);
+            int row = at.ref().row() + 1;
+            return edit(it, at, String.valueOf(row), String.valueOf(row - 1));
+          },
+          "reference-off-by-one",
+          "known-slip-in-rule"),
+      slip(
+          "FRM-08 deleted cells",
+          it -> {
+            Address at = it.at("cap_run", 0);
+            return edit(it, at, "ridge_length", "#REF!");
+          },
+          "broken-reference"),
+      slip(
+          "FRM-12 brackets lost",
+          it ->
+              edit(it, it.at("gross_area", 0), "net_area*(1+waste_rate)", "net_area*1+waste_rate"),
+          "known-slip-in-rule",
+          "waste-added-as-amount"),
+      slip(
+          "FRM-15 rounded down",
+          it -> edit(it, it.at("shingle_bundles", 0), "ROUNDUP", "ROUNDDOWN"),
+          "known-slip-in-rule",
+          "packs-rounded-down"),
+      slip(
+          "FRM-17 circular",
+          it -> {
+            Address at = it.at("gross_area", 0);
+            it.enter(at, "gross_area*(1+waste_rate)");
+            return at;
+          },
+          "circular-formula"),
+      slip(
+          "LOG-03 factor twice",
+          it -> edit(it, it.at("plan_area", 1), "/", "/SQRT(1.25)/"),
+          "known-slip-in-rule"),
+      slip(
+          "LOG-04 waste twice",
+          it -> edit(
+              it,
+              it.at("gross_area", 0),
+              "net_area*(1+waste_rate)",
+              "net_area*(1+waste_rate)*(1+waste_rate)"),
+          "known-slip-in-rule"),
+      slip(
+          "LOG-12 waste taken off",
+          it -> edit(it, it.at("gross_area", 0), "1+waste_rate", "1-waste_rate"),
+          "known-slip-in-rule"),
+      slip(
+          "LOG-14 linear factor",
+          it -> {
+            Address at = it.at("pitch_factor", 1);
+            it.enter(at, "1+" + it.formula(at).replaceAll(".*(\\$[A-Z]+\\d+)/12.*", "$1") + "/12");
+            return at;
+          },
+          "known-slip-in-rule",
+          "pitch-factor-off"),
+      slip(
+          "DOM-07 cap forgets hips",
+          it -> edit(it, it.at("cap_run", 0), "+hip_length", ""),
+          "known-slip-in-rule"),
+      slip(
+          "DAT-01 pitch as a date",
+          it -> {
+            Address at = it.at("pitch_rise", 1);
+            it.typeDate(at, 46185);
+            return at;
+          },
+          "pitch-became-date"),
+      slip(
+          "UNI-16 waste of 10",
+          it -> type(it, it.at("typed_waste", 0), 10),
+          "waste-typed-as-percent"),
+      slip(
+          "ACC-02 labour taxed",
+          it -> {
+            Address at = it.at("estimate_tax", 0);
+            it.enter(at, "ROUND(estimate_price*tax_rate,2)");
+            return at;
+          },
+          "surcharge-off-terms"),
+      slip(
+          "ACC-05 total typed",
+          it -> type(it, it.at("estimate_total", 0), 9000),
+          "estimate-does-not-foot"));
 
   private static Verdict verdict(Workbook workbook) {
     return Verify.job(workbook, "demo.xlsx", Rulebook.standard());
@@ -128,7 +191,8 @@ class SpoiltJobTest {
           Verdict verdict = verdict(book.saved());
           assertThat(said(verdict))
               .as(slip.name())
-              .anyMatch(finding -> slip.checks().contains(finding.info().id()) && isAt(finding, at));
+              .anyMatch(
+                  finding -> slip.checks().contains(finding.info().id()) && isAt(finding, at));
           assertThat(verdict.isPassed()).isFalse();
           assertThat(verdict.total()).isEmpty();
           assertThat(Totals.of(List.of(verdict)).withheldCsv()).contains("demo.xlsx");
@@ -163,8 +227,8 @@ class SpoiltJobTest {
   void totals_foot_and_keep_failed_workbooks_apart() {
     DemoWorkbook spoilt = new DemoWorkbook();
     spoilt.type(spoilt.at("shingle_bundles", 0), 40);
-    Totals totals = Totals.of(
-        List.of(verdict(new DemoWorkbook().saved()), verdict(spoilt.saved())));
+    Totals totals =
+        Totals.of(List.of(verdict(new DemoWorkbook().saved()), verdict(spoilt.saved())));
     assertThat(totals.jobs()).hasSize(1);
     assertThat(totals.withheld()).hasSize(1);
     JobTotal job = totals.jobs().get(0);
@@ -174,6 +238,7 @@ class SpoiltJobTest {
         job.byCostCode().values().stream().reduce(squaresheet.units.Money::plus).orElseThrow();
     assertThat(byCategory).isEqualTo(job.total());
     assertThat(byCode).isEqualTo(job.total());
-    assertThat(totals.csv().lines().findFirst().orElseThrow()).startsWith("job,file,currency,material");
+    assertThat(totals.csv().lines().findFirst().orElseThrow())
+        .startsWith("job,file,currency,material");
   }
 }
