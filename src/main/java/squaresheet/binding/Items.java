@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.formula.Formula;
@@ -21,14 +22,17 @@ import squaresheet.takeoff.Rulebook;
 final class Items {
 
   private final Workbook book;
+  private final BookValues values;
+  private final List<Finding> findings = new ArrayList<>();
   private final NamedCells names;
   private final Rulebook rulebook;
   private final Map<Where.OfItem, Address> cells = new LinkedHashMap<>();
   private final List<BoundJob.BoundRule> rules = new ArrayList<>();
   private final List<BoundJob.Part> coverage = new ArrayList<>();
 
-  Items(Workbook book, NamedCells names, Rulebook rulebook) {
+  Items(Workbook book, BookValues values, NamedCells names, Rulebook rulebook) {
     this.book = book;
+    this.values = values;
     this.names = names;
     this.rulebook = rulebook;
   }
@@ -52,32 +56,76 @@ final class Items {
         .filter(rule -> rule.per() == per && !rule.name().equals(anchor))
         .toList();
     int bound = 0;
+    if (per == Rule.Per.PLANE) {
+      missingRows(table, key);
+    }
     for (Rule rule : named) {
       Optional<Address> first = names.cell(rule.name());
       Optional<Block> block = names.block(rule.name());
       if (first.isPresent() && block.isPresent()) {
         bound++;
-        column(table, subject, key, rule, first.get());
+        column(table, subject, key, rule, block.get());
       }
     }
     coverage.add(new BoundJob.Part("rules of each " + per, bound, named.size()));
   }
 
-  private void column(FoundTable table, String subject, String key, Rule rule, Address first) {
+  private void column(FoundTable table, String subject, String key, Rule rule, Block block) {
+    Address first = names.cell(rule.name()).orElseThrow();
     for (int row : table.rows(FoundTable.Row.DATA)) {
       String item = subject + table.text(row, key);
-      Address cell = new Address(first.sheet(), new Ref(row, first.ref().column()));
-      cells.putIfAbsent(new Where.OfItem(item, rule.name()), cell);
-      if (rule.isWorkedOut()) {
-        rules.add(bound(rule, item, cell));
+      Optional<Integer> own = rowOn(first.sheet(), table, row, key);
+      own.map(at -> new Address(first.sheet(), new Ref(at, first.ref().column())))
+          .ifPresent(cell -> {
+            cells.putIfAbsent(new Where.OfItem(item, rule.name()), cell);
+            if (rule.isWorkedOut()) {
+              rules.add(bound(rule, item, cell, table.address(row, key)));
+            }
+          });
+    }
+    Address sum =
+        new Address(first.sheet(), new Ref(block.last().row() + 1, first.ref().column()));
+    if (book.cell(sum).isFormula()) {
+      cells.putIfAbsent(new Where.OfItem("all " + subject.strip() + "s", rule.name()), sum);
+    }
+  }
+
+  /** The row of an item on a sheet: its own, or on the second sheet of planes the one that bears its name. */
+  private Optional<Integer> rowOn(String sheet, FoundTable table, int row, String key) {
+    if (table.grid().name().equalsIgnoreCase(sheet)) {
+      return Optional.of(row);
+    }
+    Optional<Address> first = names.cell(PlanesSheet.WORK_KEY);
+    Optional<Block> block = names.block(PlanesSheet.WORK_KEY);
+    if (first.isEmpty() || block.isEmpty()) {
+      return Optional.of(row);
+    }
+    String name = table.text(row, key);
+    for (int at = block.get().first().row(); at <= block.get().last().row(); at++) {
+      Address cell = new Address(first.get().sheet(), new Ref(at, first.get().ref().column()));
+      if (Cells.text(values.cell(cell)).equals(name)) {
+        return Optional.of(at);
       }
     }
-    table.rows(FoundTable.Row.TOTAL).stream()
-        .map(row -> new Address(first.sheet(), new Ref(row, first.ref().column())))
-        .filter(cell -> book.cell(cell).isFormula())
-        .findFirst()
-        .ifPresent(cell ->
-            cells.putIfAbsent(new Where.OfItem("all " + subject.strip() + "s", rule.name()), cell));
+    return Optional.empty();
+  }
+
+  private void missingRows(FoundTable table, String key) {
+    Optional<Address> work = names.cell(PlanesSheet.WORK_KEY);
+    for (int row : table.rows(FoundTable.Row.DATA)) {
+      boolean there =
+          work.map(cell -> rowOn(cell.sheet(), table, row, key).isPresent()).orElse(true);
+      if (!there) {
+        findings.add(Complaint.ROW_MISSING.at(
+            table.where(row, key),
+            "plane '" + table.text(row, key) + "' must have a row on the sheet '"
+                + work.get().sheet() + "', but has none; what it takes is not in the totals"));
+      }
+    }
+  }
+
+  List<Finding> findings() {
+    return findings;
   }
 
   private void typed(FoundTable table, String subject, String key) {
@@ -86,7 +134,7 @@ final class Items {
       columns.forEach((property, name) -> table
           .address(row, property)
           .ifPresent(
-              cell -> cells.put(new Where.OfItem(subject + table.text(row, key), name), cell)));
+              cell -> cells.putIfAbsent(new Where.OfItem(subject + table.text(row, key), name), cell)));
     }
     coverage.add(new BoundJob.Part(
         table.table() + " as typed",
@@ -107,7 +155,7 @@ final class Items {
         bound++;
         cells.put(new Where.OfItem("job", rule.name()), cell.get());
         if (rule.isWorkedOut()) {
-          rules.add(bound(rule, "job", cell.get()));
+          rules.add(bound(rule, "job", cell.get(), Optional.empty()));
         }
       }
     }
@@ -161,12 +209,13 @@ final class Items {
     return whole;
   }
 
-  private BoundJob.BoundRule bound(Rule rule, String subject, Address cell) {
+  private BoundJob.BoundRule bound(
+      Rule rule, String subject, Address cell, Optional<Address> item) {
     Optional<Formula> formula = Optional.of(book.cell(cell).formula())
         .filter(text -> !text.isEmpty())
         .map(Formula::parse)
         .flatMap(Read::value)
-        .map(it -> it.respelled(new ToNames(cell)))
+        .map(it -> it.respelled(new ToNames(cell, item)))
         .map(Items::plain);
     boolean same = formula.isPresent() && formula.equals(rulebook.formula(rule.name()));
     return new BoundJob.BoundRule(rule.name(), subject, cell, formula, same);
@@ -179,25 +228,31 @@ final class Items {
     return plain.equals(text) ? formula : Formula.of(plain);
   }
 
-  /** Turns cells of the formula's own row back into the names of their columns. */
+  /** Turns cells of the formula's own row, and of its item's row, back into the names of their columns. */
   private final class ToNames implements Respelling {
     private final Address here;
+    private final Optional<Address> item;
 
-    ToNames(Address here) {
+    ToNames(Address here, Optional<Address> item) {
       this.here = here;
+      this.item = item;
     }
 
     @Override
     public Node reference(Node.Reference reference, boolean many) {
       Block block = reference.block();
-      boolean ownRow = reference.isCell() && block.first().row() == here.ref().row();
       String sheet = reference.sheet().isEmpty() ? here.sheet() : reference.sheet();
-      return ownRow
+      boolean ownRow = isIn(here, sheet, block) || item.filter(at -> isIn(at, sheet, block)).isPresent();
+      return reference.isCell() && ownRow
           ? column(sheet, block.first())
               .<Node>map(name -> new Node.Name("", name, Node.Span.NONE))
               .orElse(reference)
           : reference;
     }
+  }
+
+  private static boolean isIn(Address cell, String sheet, Block block) {
+    return cell.sheet().equalsIgnoreCase(sheet) && cell.ref().row() == block.first().row();
   }
 
   /** The name of the rule whose column lies over the cell. */

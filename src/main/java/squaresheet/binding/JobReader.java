@@ -43,7 +43,7 @@ final class JobReader {
     this.rulebook = rulebook;
     names = new NamedCells(book, file);
     values = new BookValues(book);
-    items = new Items(book, names, rulebook);
+    items = new Items(book, values, names, rulebook);
   }
 
   Read<BoundJob> read() {
@@ -55,6 +55,7 @@ final class JobReader {
           "a job workbook must have the table of planes with its defined names (plane_name,"
               + " pitch_rise, …), but has none"));
     }
+    missingTables();
     missingColumns();
     RoofReader roof = new RoofReader(tape()).read(tables);
     findings.addAll(roof.findings());
@@ -62,6 +63,7 @@ final class JobReader {
     Catalogue catalogue = catalogue();
     Selection selection = selection(catalogue);
     items.of(tables);
+    findings.addAll(items.findings());
     items.estimate();
     Pricing pricing = new PricingReader(new NamedRows(file, names, values, findings)).read();
     findings.addAll(names.findings());
@@ -70,6 +72,15 @@ final class JobReader {
     RoofNotes notes = new RoofNotes(roof.planes(), tolerance());
     JobInput input = new JobInput(card(), notes, company, selection, settings);
     return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
+  }
+
+  private void missingTables() {
+    JobTables.ALL.keySet().stream()
+        .filter(name -> tables.stream().noneMatch(table -> table.table().equals(name)))
+        .forEach(name -> findings.add(Complaint.SHEET_MISSING.at(
+            new Where.InFile(file),
+            "a job workbook must have the table of " + name
+                + " with its defined names, but has none; nothing of it is read")));
   }
 
   private void missingColumns() {

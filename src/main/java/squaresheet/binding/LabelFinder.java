@@ -16,6 +16,10 @@ final class LabelFinder {
   private static final int FARTHEST = 3;
   /** A label longer than this is a sentence. */
   private static final int LONGEST = 60;
+  /** Labels are looked for no further down and to the right than this. */
+  private static final int DEEPEST = 2000;
+
+  private static final int WIDEST = 64;
   /** Only part of the label says so: what remains may change the meaning, so it is asked. */
   private static final double LEAST = 0.6;
 
@@ -36,8 +40,8 @@ final class LabelFinder {
 
   private List<FoundLabel> find() {
     Map<String, FoundLabel> best = new TreeMap<>();
-    for (int row = 0; row < grid.rows(); row++) {
-      for (int column = 0; column < grid.columns(); column++) {
+    for (int row = 0; row < Math.min(grid.rows(), DEEPEST); row++) {
+      for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
         for (FoundLabel label : at(row, column)) {
           best.merge(
               label.meaning().property(),

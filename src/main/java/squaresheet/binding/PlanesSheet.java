@@ -18,6 +18,8 @@ final class PlanesSheet {
 
   static final String NAME = "Planes";
   static final String WORK = "Plane work";
+  /** The defined name of the planes' names on the second sheet. */
+  static final String WORK_KEY = "work_plane_name";
 
   private static final int HEADING = 3;
   private static final String FEET = "0.00##";
@@ -139,7 +141,7 @@ final class PlanesSheet {
 
   private void rules() {
     work.add(Column.of(
-        "plane", "Plane", 14, item -> Entries.computed(table.there(item, "plane_name"), "@")));
+        WORK_KEY, "Plane", 14, item -> Entries.computed(table.there(item, "plane_name"), "@")));
     List<Rule> rules = new ArrayList<>(parts.rulebook().rules());
     rules.removeIf(rule -> rule.per() != Rule.Per.PLANE || !rule.isWorkedOut());
     rules.forEach(rule -> rule(BESIDE.contains(rule.name()) ? table : work, rule));

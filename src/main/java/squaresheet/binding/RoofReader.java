@@ -63,7 +63,9 @@ final class RoofReader {
 
   private void plane(RowReader row) {
     new PlaneRow(row, corners).read().ifPresent(plane -> {
-      planes.put(TapedEdge.key(plane.id()), plane);
+      String key = TapedEdge.key(plane.id());
+      // a name that comes again is kept beside the first, so that the roof can say so
+      planes.put(planes.containsKey(key) ? key + " " + planes.size() : key, plane);
       wording.put("plane " + plane.id(), Map.copyOf(row.understood()));
     });
   }

@@ -25,6 +25,9 @@ final class TableFinder {
 
   private final Grid grid;
 
+  /** Nor further to the right. */
+  private static final int WIDEST = 256;
+
   private TableFinder(Grid grid) {
     this.grid = grid;
   }
@@ -86,8 +89,9 @@ final class TableFinder {
   private List<int[]> runs(int row) {
     List<int[]> runs = new ArrayList<>();
     int start = -1;
-    for (int column = 0; column <= grid.columns(); column++) {
-      boolean gap = column == grid.columns() || isGap(row, column);
+    int end = Math.min(grid.columns(), WIDEST);
+    for (int column = 0; column <= end; column++) {
+      boolean gap = column == end || isGap(row, column);
       if (!gap && start < 0) {
         start = column;
       } else if (gap && start >= 0) {

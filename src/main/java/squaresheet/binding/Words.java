@@ -4,7 +4,9 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /** The heading words this room knows, from {@code words.csv}, and how well a heading fits them. */
@@ -19,6 +21,11 @@ final class Words {
   private static final double HINT = 0.6;
   /** A heading whose unit cannot stand over such cells is hardly believed. */
   private static final double WRONG_UNIT = 0.3;
+
+  /** The same headings come again on every sheet, and texts again in every row. */
+  private static final Map<String, List<Fit>> REMEMBERED = new ConcurrentHashMap<>();
+
+  private static final int MOST_REMEMBERED = 20_000;
 
   private Words() {}
 
@@ -64,6 +71,14 @@ final class Words {
 
   /** The meanings of a table that the heading may have, the best first. */
   static List<Fit> fits(Heading heading, String table) {
+    if (REMEMBERED.size() > MOST_REMEMBERED) {
+      REMEMBERED.clear();
+    }
+    return REMEMBERED.computeIfAbsent(
+        table + "|" + heading.text(), unknown -> compare(heading, table));
+  }
+
+  private static List<Fit> compare(Heading heading, String table) {
     return of(table).stream()
         .map(meaning -> fit(heading, meaning))
         .filter(fit -> fit.score() > 0)
