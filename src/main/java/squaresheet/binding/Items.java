@@ -102,7 +102,8 @@ final class Items {
     }
     String name = table.text(row, key);
     for (int at = block.get().first().row(); at <= block.get().last().row(); at++) {
-      Address cell = new Address(first.get().sheet(), new Ref(at, first.get().ref().column()));
+      Address cell =
+          new Address(first.get().sheet(), new Ref(at, first.get().ref().column()));
       if (Cells.text(values.cell(cell)).equals(name)) {
         return Optional.of(at);
       }
@@ -133,8 +134,8 @@ final class Items {
     for (int row : table.rows(FoundTable.Row.DATA)) {
       columns.forEach((property, name) -> table
           .address(row, property)
-          .ifPresent(
-              cell -> cells.putIfAbsent(new Where.OfItem(subject + table.text(row, key), name), cell)));
+          .ifPresent(cell ->
+              cells.putIfAbsent(new Where.OfItem(subject + table.text(row, key), name), cell)));
     }
     coverage.add(new BoundJob.Part(
         table.table() + " as typed",
@@ -242,7 +243,8 @@ final class Items {
     public Node reference(Node.Reference reference, boolean many) {
       Block block = reference.block();
       String sheet = reference.sheet().isEmpty() ? here.sheet() : reference.sheet();
-      boolean ownRow = isIn(here, sheet, block) || item.filter(at -> isIn(at, sheet, block)).isPresent();
+      boolean ownRow =
+          isIn(here, sheet, block) || item.filter(at -> isIn(at, sheet, block)).isPresent();
       return reference.isCell() && ownRow
           ? column(sheet, block.first())
               .<Node>map(name -> new Node.Name("", name, Node.Span.NONE))
@@ -252,7 +254,8 @@ final class Items {
   }
 
   private static boolean isIn(Address cell, String sheet, Block block) {
-    return cell.sheet().equalsIgnoreCase(sheet) && cell.ref().row() == block.first().row();
+    return cell.sheet().equalsIgnoreCase(sheet)
+        && cell.ref().row() == block.first().row();
   }
 
   /** The name of the rule whose column lies over the cell. */

@@ -144,8 +144,8 @@ public final class Templates {
             "total",
             13,
             item -> Entries.computed(
-                "SUM(" + table.here(item, "total_material") + ":"
-                    + table.here(item, "total_tax") + ")",
+                "SUM(" + table.here(item, "total_material") + ":" + table.here(item, "total_tax")
+                    + ")",
                 "#,##0.00"))
         .inTotal());
     table.write(draft);

@@ -42,8 +42,7 @@ final class Moved {
     List<Sheet> sheets =
         book.sheets().stream().map(one -> moved(one, sheet, name, to)).toList();
     List<Workbook.Name> names = book.names().stream()
-        .map(one -> Workbook.Name.of(
-            one.name(), respelled(one.text(), "", sheet, name, to)))
+        .map(one -> Workbook.Name.of(one.name(), respelled(one.text(), "", sheet, name, to)))
         .toList();
     return with(sheets, names);
   }
@@ -63,12 +62,11 @@ final class Moved {
     SheetBuilder builder = Sheet.builder(here ? name : one.name());
     one.cells().forEach(placed -> {
       Ref at = here ? to.apply(placed.ref()) : placed.ref();
-      builder.content(at.row(), at.column(), placed.cell().format(), placed.cell().stored());
+      builder.content(
+          at.row(), at.column(), placed.cell().format(), placed.cell().stored());
       if (placed.cell().isFormula()) {
         builder.formula(
-            at.row(),
-            at.column(),
-            respelled(placed.cell().formula(), one.name(), sheet, name, to));
+            at.row(), at.column(), respelled(placed.cell().formula(), one.name(), sheet, name, to));
       }
     });
     return builder.build();
@@ -100,5 +98,4 @@ final class Moved {
     Ref ref = to.apply(new Ref(corner.row(), corner.column()));
     return new Node.Corner(ref.row(), corner.rowFixed(), ref.column(), corner.columnFixed());
   }
-
 }

@@ -49,8 +49,8 @@ class SurvivalTest {
 
   @Test
   void a_job_survives_renamed_and_reordered_sheets() {
-    Workbook renamed = new Moved(new Moved(JOB).rename("Planes", "Roof of J. Doe's"))
-        .rename("Job", "Settings");
+    Workbook renamed =
+        new Moved(new Moved(JOB).rename("Planes", "Roof of J. Doe's")).rename("Job", "Settings");
     readsAsBefore(new Moved(renamed).reversed());
   }
 
@@ -105,12 +105,7 @@ class SurvivalTest {
         })
         .toList();
     return new Workbook(
-        sheets,
-        book.names(),
-        false,
-        book.calculation(),
-        book.externalLinks(),
-        book.properties());
+        sheets, book.names(), false, book.calculation(), book.externalLinks(), book.properties());
   }
 
   @Test
@@ -122,8 +117,9 @@ class SurvivalTest {
     Read<BoundJob> read = read(book);
     assertThat(read.findings())
         .extracting(finding -> finding.where() + ": " + finding.says())
-        .containsExactly("job.xlsx: a job workbook must have the table of edges with its defined names,"
-            + " but has none; nothing of it is read");
+        .containsExactly(
+            "job.xlsx: a job workbook must have the table of edges with its defined names,"
+                + " but has none; nothing of it is read");
     assertThat(read.value().orElseThrow().input().roof().planes()).hasSize(6);
   }
 
@@ -138,12 +134,14 @@ class SurvivalTest {
     Draft hidden = new Draft();
     DraftSheet to = hidden.sheet(add.sheet().name());
     add.sheet().entries().forEach(to::put);
-    Workbook stored = Drawn.workbook(book.sheets().get(0), hidden.workbook().sheets().get(0));
-    Workbook moved = new Moved(new Moved(new Moved(stored).insertRow("Planes", 0))
-            .insertColumn("Planes", 1))
+    Workbook stored =
+        Drawn.workbook(book.sheets().get(0), hidden.workbook().sheets().get(0));
+    Workbook moved = new Moved(
+            new Moved(new Moved(stored).insertRow("Planes", 0)).insertColumn("Planes", 1))
         .rename("Planes", "Roof 2");
     AnyLayout again = AnyLayout.of(moved, "bid.xlsx");
-    assertThat(again.bound()).extracting(guess -> guess.property() + " " + guess.at())
+    assertThat(again.bound())
+        .extracting(guess -> guess.property() + " " + guess.at())
         .contains("eave 'Roof 2'!C2", "sloped_area 'Roof 2'!F2");
     assertThat(again.read().cells().cell(new Where.OfItem("plane B", "up_slope")))
         .contains(Address.of("Roof 2", "D4"));

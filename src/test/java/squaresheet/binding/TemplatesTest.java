@@ -46,8 +46,8 @@ class TemplatesTest {
   void the_files_hold_what_the_code_draws() throws Exception {
     if (Boolean.getBoolean("squaresheet.rewrite.templates")) {
       Files.createDirectories(FOLDER);
-      templates().forEach((name, draft) ->
-          Xlsx.write(draft, FOLDER.resolve(name), Existing.REPLACE));
+      templates()
+          .forEach((name, draft) -> Xlsx.write(draft, FOLDER.resolve(name), Existing.REPLACE));
     }
     List<String> differ = new ArrayList<>();
     templates().forEach((name, draft) -> {
@@ -86,8 +86,9 @@ class TemplatesTest {
   @Test
   void the_blank_job_reads_back_without_a_word() throws Exception {
     Workbook file = Xlsx.read(FOLDER.resolve("blank-job.xlsx")).value().orElseThrow();
-    assertThat(JobWorkbook.read(file, "blank-job.xlsx", DemoJob.input().company().rulebook())
-            .findings())
+    assertThat(
+            JobWorkbook.read(file, "blank-job.xlsx", DemoJob.input().company().rulebook())
+                .findings())
         .isEmpty();
   }
 }
