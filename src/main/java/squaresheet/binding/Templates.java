@@ -1,8 +1,10 @@
 package squaresheet.binding;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import squaresheet.estimate.Category;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
 import squaresheet.product.Catalogue;
@@ -20,6 +22,10 @@ import squaresheet.takeoff.Rulebook;
 public final class Templates {
 
   private static final int HEADING = 3;
+
+  /** The categories of an estimate, in its order. */
+  private static final List<String> CATEGORIES =
+      Arrays.stream(Category.values()).map(Category::toString).toList();
 
   private Templates() {}
 
@@ -73,17 +79,7 @@ public final class Templates {
     headings(sheet, headings);
     int row = 1;
     for (Rule rule : rulebook.rules()) {
-      List<String> texts = List.of(
-          rule.name(),
-          rule.per().toString(),
-          rule.kind().toString(),
-          rule.formula(),
-          unit(rule),
-          String.join("|", rule.choices()),
-          rule.orders(),
-          rule.label(),
-          rule.source(),
-          rule.note());
+      List<String> texts = texts(rule);
       for (int at = 0; at < texts.size(); at++) {
         sheet.put(new Ref(row, at), Entries.input(texts.get(at)).format("@"));
       }
@@ -92,6 +88,20 @@ public final class Templates {
     Sheets.table(sheet, 0, 1);
     Fit.fit(sheet);
     return draft;
+  }
+
+  private static List<String> texts(Rule rule) {
+    return List.of(
+        rule.name(),
+        rule.per().toString(),
+        rule.kind().toString(),
+        rule.formula(),
+        unit(rule),
+        String.join("|", rule.choices()),
+        rule.orders(),
+        rule.label(),
+        rule.source(),
+        rule.note());
   }
 
   /** A second sheet that says what the first is for. */
@@ -126,17 +136,7 @@ public final class Templates {
     table.add(text("total_job", "Job", 28));
     table.add(text("total_file", "File", 24));
     table.add(text("total_date", "Date", 12));
-    for (String category : List.of(
-        "material",
-        "labour",
-        "equipment",
-        "disposal",
-        "subcontract",
-        "permit",
-        "overhead",
-        "profit",
-        "discount",
-        "tax")) {
+    for (String category : CATEGORIES) {
       table.add(money("total_" + category, category));
     }
     table.add(Column.of(
