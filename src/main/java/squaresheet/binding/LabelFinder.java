@@ -57,7 +57,10 @@ final class LabelFinder {
 
   private List<FoundLabel> at(int row, int column) {
     String text = grid.text(row, column);
-    if (text.isEmpty() || text.length() > LONGEST || isInATable(row, column)) {
+    if (text.isEmpty()
+        || text.length() > LONGEST
+        || !Words.isFamiliarLabel(text)
+        || isInATable(row, column)) {
       return List.of();
     }
     Heading heading = Heading.of(text.replaceFirst("[:=]\\s*$", ""));

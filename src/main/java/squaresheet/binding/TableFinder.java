@@ -99,7 +99,7 @@ final class TableFinder {
         start = -1;
       }
     }
-    return runs.stream().filter(run -> texts(row, run) > 1).toList();
+    return runs.stream().filter(run -> mayBeHeadings(row, run)).toList();
   }
 
   private boolean isGap(int row, int column) {
@@ -111,12 +111,19 @@ final class TableFinder {
     return grid.spreadText(row, column).isEmpty();
   }
 
-  private long texts(int row, int[] run) {
-    long texts = 0;
+  /** Whether the run may be headings: two familiar texts, and no more numbers than texts. */
+  private boolean mayBeHeadings(int row, int[] run) {
+    int familiar = 0;
+    int texts = 0;
+    int numbers = 0;
     for (int column = run[0]; column <= run[1]; column++) {
-      texts += grid.text(row, column).isEmpty() || grid.cell(row, column).isFormula() ? 0 : 1;
+      boolean formula = grid.cell(row, column).isFormula();
+      String text = formula ? "" : grid.text(row, column);
+      texts += text.isEmpty() ? 0 : 1;
+      numbers += formula || Cells.number(grid.cell(row, column)).isPresent() ? 1 : 0;
+      familiar += !text.isEmpty() && Words.isFamiliar(text) ? 1 : 0;
     }
-    return texts;
+    return familiar > 1 && numbers <= texts;
   }
 
   private Optional<Candidate> best(int row, int first, int last) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The heading words this room knows, from {@code words.csv}, and how well a heading fits them. */
@@ -22,10 +24,17 @@ final class Words {
   /** A heading whose unit cannot stand over such cells is hardly believed. */
   private static final double WRONG_UNIT = 0.3;
 
+  /** Every single word of every heading. */
+  private static final Set<String> VOCABULARY = vocabulary(ALL);
+
+  private static final Set<String> LABELS = vocabulary(of("job"));
+
   /** The same headings come again on every sheet, and texts again in every row. */
   private static final Map<String, List<Fit>> REMEMBERED = new ConcurrentHashMap<>();
 
   private static final int MOST_REMEMBERED = 20_000;
+  /** A text longer than this is a sentence, not a heading. */
+  private static final int LONGEST = 80;
 
   private Words() {}
 
@@ -40,6 +49,25 @@ final class Words {
         Meaning.Role.valueOf(line.getField("role").toUpperCase(Locale.ROOT)),
         Holds.valueOf(line.getField("kind").toUpperCase(Locale.ROOT)),
         words);
+  }
+
+  /** Whether a text holds any word of any heading, or is a unit; a quick look before a careful one. */
+  static boolean isFamiliar(String text) {
+    return text.length() <= LONGEST
+        && (Tokens.of(text).stream().anyMatch(VOCABULARY::contains)
+            || UnitWords.find(text).isPresent());
+  }
+
+  /** Whether a text holds any word of a label of the job. */
+  static boolean isFamiliarLabel(String text) {
+    return Tokens.of(text).stream().anyMatch(LABELS::contains);
+  }
+
+  private static Set<String> vocabulary(List<Meaning> meanings) {
+    return meanings.stream()
+        .flatMap(meaning -> meaning.words().stream())
+        .flatMap(word -> word.tokens().stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** What the columns of a table can mean. */
