@@ -1,9 +1,13 @@
 package squaresheet.binding;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.job.Company;
+import squaresheet.job.JobInput;
 import squaresheet.roof.RoofNotes;
 import squaresheet.tape.TapeUnit;
 
@@ -61,5 +65,13 @@ public record FieldNotes(
   /** What a person wrote for a property of an item; empty where that is not known. */
   public String wording(String item, String property) {
     return wording.getOrDefault(item, Map.of()).getOrDefault(property, "");
+  }
+
+  /**
+   * The job that this sheet and the company make. Labels of settings are read by the rulebook, lengths in tape notation; what
+   * cannot be read is said and is as usual.
+   */
+  public Read<JobInput> job(Company company, Locale locale) {
+    return new FieldJob(this, locale).of(company);
   }
 }

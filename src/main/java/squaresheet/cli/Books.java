@@ -1,0 +1,32 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.sheet.Workbook;
+import squaresheet.xlsx.Xlsx;
+
+/** Reads workbook files for the commands. */
+final class Books {
+
+  private Books() {}
+
+  /** The workbook of a file, which must be readable. */
+  static Read<Workbook> read(Path file) {
+    Read<Workbook> read = Xlsx.read(file);
+    if (read.value().isEmpty()) {
+      throw new CannotBeDone(Exit.FAILED, says(read.findings()));
+    }
+    return read;
+  }
+
+  static String name(Path file) {
+    Path last = file.getFileName();
+    return last == null ? file.toString() : last.toString();
+  }
+
+  private static String says(List<Finding> findings) {
+    return findings.get(0).where() + ": " + findings.get(0).says();
+  }
+}

@@ -1,0 +1,20 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import squaresheet.binding.FieldNotes;
+import squaresheet.binding.FieldSheet;
+import squaresheet.finding.Read;
+
+/** Reads a filled field sheet, whichever of the two kinds of file it is. */
+final class FieldFile {
+
+  private FieldFile() {}
+
+  static Read<FieldNotes> read(Path file, Locale locale) {
+    String name = Books.name(file);
+    return name.toLowerCase(Locale.ROOT).endsWith(".csv")
+        ? FieldSheet.read(TextFile.read(file), name, locale)
+        : Books.read(file).flatMap(workbook -> FieldSheet.read(workbook, name, locale));
+  }
+}

@@ -1,0 +1,38 @@
+package squaresheet.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/** The way in from a shell. */
+public final class Main {
+
+  private Main() {}
+
+  /** Runs one command and ends with its exit code. */
+  public static void main(String[] args) {
+    quietLibraries();
+    PrintWriter out =
+        new PrintWriter(new OutputStreamWriter(System.out, charset("stdout.encoding")), true);
+    PrintWriter err =
+        new PrintWriter(new OutputStreamWriter(System.err, charset("stderr.encoding")), true);
+    int code = Squaresheet.run(out, err, System.console() != null, args);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** A library logs through an interface that has nothing behind it here, and would say so; nobody here reads a log. */
+  private static void quietLibraries() {
+    if (System.getProperty("log4j2.StatusLogger.level") == null) {
+      System.setProperty("log4j2.StatusLogger.level", "OFF");
+    }
+  }
+
+  private static Charset charset(String property) {
+    String named = System.getProperty(property, System.getProperty("native.encoding", "UTF-8"));
+    Charset charset = Charset.isSupported(named) ? Charset.forName(named) : StandardCharsets.UTF_8;
+    return charset.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : charset;
+  }
+}

@@ -1,0 +1,66 @@
+package squaresheet.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program as a whole: its commands, and what becomes of a wrong one. */
+@Command(
+    name = "squaresheet",
+    description =
+        "Models a shingle roof, takes off, lays out, prices and verifies the workbook it is kept in.",
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    subcommands = {ImportCommand.class, VerifyCommand.class, CommandLine.HelpCommand.class},
+    footer = {
+      "",
+      "Example: squaresheet import tape-sheet.csv -o job.xlsx",
+      "",
+      "Exit codes: 0 fine; 1 it could not be done; 2 the command was wrong; 3 findings withhold the totals."
+    })
+final class Squaresheet implements Callable<Integer> {
+
+  @Spec
+  private CommandSpec spec;
+
+  /** Runs one command; colour only where it ends on a terminal. */
+  static int run(PrintWriter out, PrintWriter err, boolean terminal, String... args) {
+    Ansi ansi = terminal ? Ansi.AUTO : Ansi.OFF;
+    Console console = new Console(out, err, ansi);
+    CommandLine line = new CommandLine(new Squaresheet(), new Commands(console))
+        .setOut(out)
+        .setErr(err)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
+        .setParameterExceptionHandler((wrong, given) -> refuse(console, wrong))
+        .setExecutionExceptionHandler((failure, command, parsed) -> fail(console, failure));
+    return line.execute(args);
+  }
+
+  private static int refuse(Console console, ParameterException wrong) {
+    console.complain(wrong.getMessage());
+    console.complain("See: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    return Exit.WRONG_USE.code();
+  }
+
+  private static int fail(Console console, Exception failure) {
+    if (failure instanceof CannotBeDone told) {
+      console.complain(told.getMessage());
+      return told.exit().code();
+    }
+    console.complain("it could not be done, through no fault of yours: " + failure
+        + "; please report this with the command you gave");
+    return Exit.FAILED.code();
+  }
+
+  @Override
+  public Integer call() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+    return Exit.WRONG_USE.code();
+  }
+}

@@ -1,0 +1,71 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import squaresheet.finding.Read;
+import squaresheet.sheet.Workbook;
+import squaresheet.verify.Tally;
+import squaresheet.verify.Verdict;
+import squaresheet.verify.Verify;
+import squaresheet.xlsx.Xlsx;
+
+/** Checks all the math of workbooks. */
+@Command(
+    name = "verify",
+    description =
+        "Check all the math of one or more workbooks and name every cell that is wrong. Nothing is changed.",
+    mixinStandardHelpOptions = true,
+    footer = {"", "Example: squaresheet verify alder-lane.job.xlsx"})
+final class VerifyCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(paramLabel = "WORKBOOK", arity = "1..*", description = "The workbooks to check.")
+  private List<Path> files;
+
+  @Option(
+      names = "--account",
+      description = "Also list every check: about how many things it was asked, and spoke.")
+  private boolean account;
+
+  VerifyCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Exit exit = Exit.FINE;
+    for (Path file : files) {
+      exit = exit.and(verify(file));
+    }
+    return exit.code();
+  }
+
+  private Exit verify(Path file) {
+    Read<Workbook> read = Xlsx.read(file);
+    console.say(read.findings());
+    if (read.value().isEmpty()) {
+      return Exit.FAILED;
+    }
+    Verdict verdict = Verify.workbook(read.value().orElseThrow(), Books.name(file));
+    console.say(verdict.findings());
+    if (account) {
+      verdict.tallies().stream().map(Tally::toString).forEach(console::say);
+    }
+    console.say(line(file, verdict));
+    return verdict.isPassed() ? Exit.FINE : Exit.WITHHELD;
+  }
+
+  private static String line(Path file, Verdict verdict) {
+    long asked = verdict.tallies().stream().filter(Tally::isAsked).count();
+    return Books.name(file) + ": " + verdict.findings().size()
+        + (verdict.findings().size() == 1 ? " finding" : " findings") + "; " + asked
+        + " checks asked, "
+        + verdict.notAsked().size() + " had nothing to ask about; totals "
+        + (verdict.isPassed() ? "can be given" : "withheld");
+  }
+}

@@ -1,0 +1,19 @@
+/** The commands: what each reads and writes, how findings are printed, and the exit codes. Computes nothing itself. */
+@Room(
+    floor = 9,
+    uses = {
+      "units",
+      "sheet",
+      "finding",
+      "xlsx",
+      "product",
+      "roof",
+      "takeoff",
+      "estimate",
+      "job",
+      "binding",
+      "verify"
+    })
+package squaresheet.cli;
+
+import squaresheet.house.Room;

@@ -1,0 +1,110 @@
+package squaresheet.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From the demo's tape sheet to a workbook, and what happens where that cannot be. */
+class ImportTest {
+
+  private static final String SHEET = "demo-data/tape-sheet.csv";
+
+  @TempDir
+  Path folder;
+
+  @Test
+  void writes_a_workbook_and_lists_the_row_it_could_not_read() {
+    Path book = folder.resolve("job.xlsx");
+    Ran ran = Ran.of("import", SHEET, "-o", book.toString());
+    assertThat(book).exists();
+    assertThat(ran.out())
+        .contains(
+            "tape-sheet.csv, line 23, Width",
+            "'about two foot'",
+            "1 row of the sheet could not be read")
+        .contains("wrote " + book);
+    assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
+  void does_not_overwrite_unless_forced_and_then_keeps_a_copy() throws IOException {
+    Path book = folder.resolve("job.xlsx");
+    Files.writeString(book, "precious");
+    Ran refused = Ran.of("import", SHEET, "-o", book.toString());
+    assertThat(refused.exit()).isEqualTo(1);
+    assertThat(refused.err()).contains("--force");
+    assertThat(Files.readString(book)).isEqualTo("precious");
+
+    Ran forced = Ran.of("import", SHEET, "-o", book.toString(), "--force");
+    assertThat(forced.out()).contains("kept what was there as ");
+    try (var files = Files.list(folder)) {
+      assertThat(files.filter(file -> !file.equals(book)))
+          .singleElement()
+          .satisfies(copy -> assertThat(Files.readString(copy)).isEqualTo("precious"));
+    }
+  }
+
+  @Test
+  void names_the_file_that_the_company_lacks() throws IOException {
+    Path sheet = Files.copy(Path.of(SHEET), folder.resolve("sheet.csv"));
+    Ran ran = Ran.of("import", sheet.toString());
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.err()).contains("has no products.csv", "--company");
+  }
+
+  @Test
+  void an_empty_sheet_makes_no_workbook() throws IOException {
+    Path sheet = Files.writeString(folder.resolve("empty.csv"), "");
+    Ran ran = Ran.of(
+        "import",
+        sheet.toString(),
+        "--company",
+        "demo-data",
+        "-o",
+        folder.resolve("x.xlsx").toString());
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(folder.resolve("x.xlsx")).doesNotExist();
+    assertThat(ran.all()).doesNotContain("Exception", "\tat ");
+  }
+
+  @Test
+  void reads_a_sheet_saved_in_windows_letters() throws IOException {
+    String western = Files.readString(Path.of(SHEET))
+        .replace("11′ 2 3/16″", "11' 2 3/16\"\"")
+        .replace("”", "\u201d");
+    Path sheet = folder.resolve("western.csv");
+    Files.write(sheet, western.replace("11' 2 3/16\"\"", "11’ 2 3/16”").getBytes("windows-1252"));
+    Ran ran = Ran.of(
+        "import",
+        sheet.toString(),
+        "--company",
+        "demo-data",
+        "-o",
+        folder.resolve("w.xlsx").toString());
+    assertThat(ran.out()).contains("6 planes");
+    assertThat(new String(Files.readAllBytes(sheet), StandardCharsets.ISO_8859_1))
+        .contains("\u0094");
+  }
+
+  @Test
+  void verify_tells_a_missing_file_and_goes_on_with_the_next() {
+    Path book = folder.resolve("job.xlsx");
+    Ran.of("import", SHEET, "-o", book.toString());
+    Ran ran = Ran.of("verify", folder.resolve("none.xlsx").toString(), book.toString());
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.out()).contains("none.xlsx", "is not there", "job.xlsx: ");
+  }
+
+  @Test
+  void a_wrong_command_is_told_in_a_sentence() {
+    Ran ran = Ran.of("frobnicate");
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.err()).contains("frobnicate", "squaresheet --help");
+    assertThat(ran.out()).isEmpty();
+  }
+}
