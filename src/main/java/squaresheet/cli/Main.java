@@ -4,6 +4,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import picocli.CommandLine.Help.Ansi;
 
 /** The way in from a shell. */
 public final class Main {
@@ -17,7 +18,7 @@ public final class Main {
         new PrintWriter(new OutputStreamWriter(System.out, charset("stdout.encoding")), true);
     PrintWriter err =
         new PrintWriter(new OutputStreamWriter(System.err, charset("stderr.encoding")), true);
-    int code = Squaresheet.run(out, err, System.console() != null, args);
+    int code = Squaresheet.run(out, err, Ansi.AUTO, args);
     out.flush();
     err.flush();
     System.exit(code);

@@ -17,7 +17,13 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {ImportCommand.class, VerifyCommand.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      ImportCommand.class,
+      VerifyCommand.class,
+      DrawCommand.class,
+      BlankCommand.class,
+      CommandLine.HelpCommand.class
+    },
     footer = {
       "",
       "Example: squaresheet import tape-sheet.csv -o job.xlsx",
@@ -29,13 +35,13 @@ final class Squaresheet implements Callable<Integer> {
   @Spec
   private CommandSpec spec;
 
-  /** Runs one command; colour only where it ends on a terminal. */
-  static int run(PrintWriter out, PrintWriter err, boolean terminal, String... args) {
-    Ansi ansi = terminal ? Ansi.AUTO : Ansi.OFF;
+  /** Runs one command; with {@link Ansi#AUTO}, colour only where it ends on a terminal. */
+  static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
     Console console = new Console(out, err, ansi);
     CommandLine line = new CommandLine(new Squaresheet(), new Commands(console))
         .setOut(out)
         .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
         .setParameterExceptionHandler((wrong, given) -> refuse(console, wrong))
         .setExecutionExceptionHandler((failure, command, parsed) -> fail(console, failure));

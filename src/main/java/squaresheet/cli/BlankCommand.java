@@ -1,0 +1,44 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import squaresheet.binding.FieldSheet;
+import squaresheet.sheet.DraftSheet.Paper;
+
+/** Writes a blank field sheet to print. */
+@Command(
+    name = "blank",
+    description = "Write a blank field sheet to print and fill in on the roof.",
+    mixinStandardHelpOptions = true,
+    footer = {"", "Example: squaresheet blank field-sheet.xlsx --paper a4"})
+final class BlankCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(paramLabel = "FILE", description = "The workbook to write.")
+  private Path file;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description = "letter or a4; letter unless given.")
+  private Paper paper = Paper.LETTER;
+
+  @Option(
+      names = "--force",
+      description = "Write even where the file is there already; a copy of it is kept.")
+  private boolean force;
+
+  BlankCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    new Saving(console, force).workbook(FieldSheet.blank(paper), file);
+    return Exit.FINE.code();
+  }
+}

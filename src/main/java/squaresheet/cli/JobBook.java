@@ -1,0 +1,36 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import squaresheet.binding.BoundJob;
+import squaresheet.binding.JobWorkbook;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.job.JobResult;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
+
+/** Reads the job that a workbook holds. */
+final class JobBook {
+
+  private JobBook() {}
+
+  static BoundJob bound(Path file) {
+    Workbook workbook = Books.read(file).value().orElseThrow();
+    return known(file, JobWorkbook.read(workbook, Books.name(file), Rulebook.standard()));
+  }
+
+  static JobResult result(Path file) {
+    return known(file, JobResult.of(bound(file).input()));
+  }
+
+  private static <T> T known(Path file, Read<T> read) {
+    return read.value()
+        .orElseThrow(() -> new CannotBeDone(Exit.FAILED, why(file, read.findings())));
+  }
+
+  private static String why(Path file, List<Finding> findings) {
+    return Books.name(file) + " holds no job that can be worked out: "
+        + findings.get(0).says();
+  }
+}
