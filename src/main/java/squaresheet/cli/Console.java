@@ -19,6 +19,11 @@ final class Console {
     this.ansi = ansi;
   }
 
+  /** Whether a person is watching. */
+  boolean isTerminal() {
+    return ansi.enabled();
+  }
+
   /** One line of results. */
   void say(String line) {
     out.println(line);

@@ -20,8 +20,11 @@ import picocli.CommandLine.Spec;
     subcommands = {
       ImportCommand.class,
       VerifyCommand.class,
+      TotalsCommand.class,
+      ExplainCommand.class,
       DrawCommand.class,
       BlankCommand.class,
+      DemoCommand.class,
       CommandLine.HelpCommand.class
     },
     footer = {

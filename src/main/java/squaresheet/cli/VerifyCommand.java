@@ -10,7 +10,6 @@ import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
 import squaresheet.verify.Tally;
 import squaresheet.verify.Verdict;
-import squaresheet.verify.Verify;
 import squaresheet.xlsx.Xlsx;
 
 /** Checks all the math of workbooks. */
@@ -51,7 +50,7 @@ final class VerifyCommand implements Callable<Integer> {
     if (read.value().isEmpty()) {
       return Exit.FAILED;
     }
-    Verdict verdict = Verify.workbook(read.value().orElseThrow(), Books.name(file));
+    Verdict verdict = Passes.over(read.value().orElseThrow(), Books.name(file));
     console.say(verdict.findings());
     if (account) {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);

@@ -1,0 +1,48 @@
+package squaresheet.cli;
+
+import java.util.Optional;
+import squaresheet.binding.BoundJob;
+import squaresheet.binding.CellMap;
+import squaresheet.binding.JobWorkbook;
+import squaresheet.finding.Where;
+import squaresheet.formula.Labels;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.Rulebook;
+import squaresheet.units.Unit;
+
+/** Tells the units of a job workbook's cells and names; of another workbook nothing is known. */
+final class BookLabels implements Labels {
+
+  private final Rulebook rulebook = Rulebook.standard();
+  private final CellMap cells;
+
+  private BookLabels(CellMap cells) {
+    this.cells = cells;
+  }
+
+  static Labels of(Workbook workbook, String file) {
+    if (!JobWorkbook.isOne(workbook)) {
+      return Labels.NONE;
+    }
+    Optional<CellMap> cells =
+        JobWorkbook.read(workbook, file, Rulebook.standard()).value().map(BoundJob::cells);
+    return cells.<Labels>map(BookLabels::new).orElse(Labels.NONE);
+  }
+
+  @Override
+  public Optional<Unit> unit(Address cell) {
+    return cells.item(cell).map(Where.OfItem::property).flatMap(this::unit);
+  }
+
+  @Override
+  public Optional<Unit> unit(String name) {
+    return rulebook.rule(name).filter(rule -> rule.holds() == Rule.Holds.NUMBER).map(Rule::unit);
+  }
+
+  @Override
+  public String origin(String name) {
+    return cells.cell("job", name).map(Address::toString).orElse("");
+  }
+}

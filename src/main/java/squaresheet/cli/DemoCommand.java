@@ -1,0 +1,91 @@
+package squaresheet.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Runs the whole job on the demo house, each step as a person would give it. */
+@Command(
+    name = "demo",
+    description = "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings.",
+    mixinStandardHelpOptions = true,
+    footer = {"", "Example: squaresheet demo target/demo"})
+final class DemoCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Spec
+  private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER", description = "The folder to write to; made anew if it is not there.")
+  private Path folder;
+
+  @Option(names = "--data", paramLabel = "FOLDER", description = "The folder of the demo house; demo-data unless given.")
+  private Path data = Path.of("demo-data");
+
+  DemoCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    make(folder);
+    Path job = folder.resolve("alder-lane.job.xlsx");
+    Path planted = folder.resolve("alder-lane.planted.xlsx");
+    Path totals = folder.resolve("totals.csv");
+    boolean asTold = step(Exit.FINE, "import", data.resolve("tape-sheet.csv"), "-o", job, "--force")
+        & step(Exit.FINE, "verify", job)
+        & plant(job, planted)
+        & step(Exit.WITHHELD, "verify", planted)
+        & step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
+        & step(Exit.FINE, "explain", job, "shingle_bundles")
+        & step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
+    files();
+    return (asTold ? Exit.FINE : Exit.FAILED).code();
+  }
+
+  private boolean plant(Path job, Path planted) {
+    console.say("");
+    console.say("Three slips are planted in a copy:");
+    Planted.in(job, planted).forEach(slip -> console.say("  " + slip));
+    return true;
+  }
+
+  /** Gives one command, and tells whether it ended as it should. */
+  private boolean step(Exit expected, Object... words) {
+    String[] given = java.util.Arrays.stream(words).map(Object::toString).toArray(String[]::new);
+    console.say("");
+    console.say("$ squaresheet " + String.join(" ", given));
+    CommandLine root = spec.commandLine().getParent();
+    int code = root.execute(given);
+    console.say("(exit code " + code + ")");
+    return code == expected.code();
+  }
+
+  private void files() {
+    console.say("");
+    console.say("The files are in " + folder + ":");
+    try (var found = Files.walk(folder)) {
+      List<Path> files = found.filter(Files::isRegularFile).sorted().toList();
+      files.forEach(file -> console.say("  " + file));
+    } catch (IOException unreadable) {
+      throw new CannotBeDone(Exit.FAILED, folder + " cannot be listed: " + unreadable.getMessage());
+    }
+  }
+
+  private static void make(Path folder) {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException refused) {
+      throw new CannotBeDone(Exit.FAILED, "the folder " + folder + " cannot be made: " + refused.getMessage());
+    }
+  }
+}

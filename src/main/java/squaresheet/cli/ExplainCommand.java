@@ -1,0 +1,69 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import squaresheet.formula.Calculation;
+import squaresheet.formula.Labels;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Workbook;
+
+/** Tells how a cell of a workbook came to its value. */
+@Command(
+    name = "explain",
+    description = "Tell, step by step, how the formula in a cell comes to its value.",
+    mixinStandardHelpOptions = true,
+    footer = {"", "Example: squaresheet explain alder-lane.job.xlsx shingle_bundles"})
+final class ExplainCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "WORKBOOK", description = "The workbook.")
+  private Path file;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "CELL",
+      description = "The cell, such as Takeoff!C12 or 'Main roof'!B7, or a defined name that stands for one.")
+  private String cell;
+
+  ExplainCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Workbook workbook = Books.read(file).value().orElseThrow();
+    Address address = address(workbook);
+    Calculation calculation = Calculation.of(Books.name(file), workbook);
+    List<String> lines = calculation.explain(address, BookLabels.of(workbook, Books.name(file)));
+    if (lines.isEmpty()) {
+      console.say(address + " holds no formula; it is " + calculation.value(address));
+    }
+    lines.forEach(console::say);
+    return Exit.FINE.code();
+  }
+
+  private Address address(Workbook workbook) {
+    Optional<Address> found = workbook.name(cell).map(name -> name.text()).or(() -> Optional.of(cell)).flatMap(this::parsed);
+    return found.filter(at -> workbook.sheet(at.sheet()).isPresent())
+        .orElseThrow(() -> new CannotBeDone(
+            Exit.WRONG_USE,
+            "the cell must read like Takeoff!C12 or be a defined name of one cell, but '" + cell + "' is neither in "
+                + Books.name(file)));
+  }
+
+  private Optional<Address> parsed(String text) {
+    int mark = text.lastIndexOf('!');
+    try {
+      String sheet = text.substring(0, Math.max(mark, 0)).replaceAll("^'|'$", "").replace("''", "'");
+      return Optional.of(new Address(sheet, Ref.parse(text.substring(mark + 1).replace("$", ""))));
+    } catch (IllegalArgumentException notACell) {
+      return Optional.empty();
+    }
+  }
+}

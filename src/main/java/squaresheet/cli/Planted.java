@@ -1,0 +1,82 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import squaresheet.binding.CellMap;
+import squaresheet.finding.Read;
+import squaresheet.formula.Calculation;
+import squaresheet.formula.Formula;
+import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
+import squaresheet.sheet.Edit;
+import squaresheet.sheet.Workbook;
+import squaresheet.xlsx.Existing;
+import squaresheet.xlsx.Saved;
+import squaresheet.xlsx.Xlsx;
+
+/** Plants three slips of the kind people make in a copy of the demo's workbook, as if it had been saved afterwards. */
+final class Planted {
+
+  private Planted() {}
+
+  /** Writes the copy and tells what was planted where. */
+  static List<String> in(Path job, Path copy) {
+    CellMap cells = JobBook.bound(job).cells();
+    Address area = cell(cells, "plane Back", "gross_sloped_area");
+    Address squares = cell(cells, "plane Porch", "plane_squares");
+    Address waste = cell(cells, "job", "typed_waste");
+    List<Edit> slips = List.of(
+        new Edit.SetContent(area, new Content.Numeric(480)),
+        new Edit.SetContent(squares, new Content.Blank()),
+        new Edit.SetContent(waste, new Content.Numeric(10)));
+    save(job, slips, copy);
+    List<Edit> recalculated = recalculated(Books.read(copy).value().orElseThrow());
+    save(copy, recalculated, copy);
+    return List.of(
+        area + ": the number 480 typed over the formula for an area",
+        squares + ": a formula cleared",
+        waste + ": waste typed 10 for 0.10");
+  }
+
+  private static void save(Path from, List<Edit> edits, Path to) {
+    Read<Saved> saved = Xlsx.edit(from, edits, to, Existing.REPLACE);
+    if (saved.value().isEmpty()) {
+      throw new CannotBeDone(Exit.FAILED, saved.findings().get(0).says());
+    }
+  }
+
+  private static Address cell(CellMap cells, String subject, String property) {
+    return cells.cell(subject, property)
+        .orElseThrow(() -> new IllegalStateException("no cell for " + subject + ": " + property));
+  }
+
+  /** What a spreadsheet program would store when it saves: every formula's value worked out anew. */
+  private static List<Edit> recalculated(Workbook workbook) {
+    Calculation calculation = Calculation.of(workbook);
+    List<Edit> edits = new ArrayList<>();
+    for (Map.Entry<Address, Formula> entry : calculation.formulas().entrySet()) {
+      Content now = content(calculation.value(entry.getKey()));
+      String text = workbook.sheet(entry.getKey().sheet()).orElseThrow().cell(entry.getKey().ref()).formula();
+      if (!now.equals(workbook.sheet(entry.getKey().sheet()).orElseThrow().cell(entry.getKey().ref()).stored())) {
+        edits.add(new Edit.SetFormula(entry.getKey(), text, now));
+      }
+    }
+    return edits;
+  }
+
+  private static Content content(Value value) {
+    if (value instanceof Value.Number number) {
+      return new Content.Numeric(number.value());
+    }
+    if (value instanceof Value.Text text) {
+      return new Content.Text(text.value());
+    }
+    if (value instanceof Value.Truth truth) {
+      return new Content.Truth(truth.value());
+    }
+    return value instanceof Value.Fault fault ? new Content.Fault(fault.code()) : new Content.Blank();
+  }
+}
