@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
 /** Runs the whole job on the demo house, each step as a person would give it. */
 @Command(
     name = "demo",
-    description = "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings.",
+    description =
+        "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings.",
     mixinStandardHelpOptions = true,
     footer = {"", "Example: squaresheet demo target/demo"})
 final class DemoCommand implements Callable<Integer> {
@@ -25,10 +26,15 @@ final class DemoCommand implements Callable<Integer> {
   @Spec
   private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER", description = "The folder to write to; made anew if it is not there.")
+  @Parameters(
+      paramLabel = "FOLDER",
+      description = "The folder to write to; made anew if it is not there.")
   private Path folder;
 
-  @Option(names = "--data", paramLabel = "FOLDER", description = "The folder of the demo house; demo-data unless given.")
+  @Option(
+      names = "--data",
+      paramLabel = "FOLDER",
+      description = "The folder of the demo house; demo-data unless given.")
   private Path data = Path.of("demo-data");
 
   DemoCommand(Console console) {
@@ -41,13 +47,14 @@ final class DemoCommand implements Callable<Integer> {
     Path job = folder.resolve("alder-lane.job.xlsx");
     Path planted = folder.resolve("alder-lane.planted.xlsx");
     Path totals = folder.resolve("totals.csv");
-    boolean asTold = step(Exit.FINE, "import", data.resolve("tape-sheet.csv"), "-o", job, "--force")
-        & step(Exit.FINE, "verify", job)
-        & plant(job, planted)
-        & step(Exit.WITHHELD, "verify", planted)
-        & step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
-        & step(Exit.FINE, "explain", job, "shingle_bundles")
-        & step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
+    boolean asTold =
+        step(Exit.WITHHELD, "import", data.resolve("tape-sheet.csv"), "-o", job, "--force")
+            & step(Exit.FINE, "verify", job)
+            & plant(job, planted)
+            & step(Exit.WITHHELD, "verify", planted)
+            & step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
+            & step(Exit.FINE, "explain", job, "shingle_bundles")
+            & step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
     files();
     return (asTold ? Exit.FINE : Exit.FAILED).code();
   }
@@ -85,7 +92,8 @@ final class DemoCommand implements Callable<Integer> {
     try {
       Files.createDirectories(folder);
     } catch (IOException refused) {
-      throw new CannotBeDone(Exit.FAILED, "the folder " + folder + " cannot be made: " + refused.getMessage());
+      throw new CannotBeDone(
+          Exit.FAILED, "the folder " + folder + " cannot be made: " + refused.getMessage());
     }
   }
 }

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import squaresheet.formula.Calculation;
-import squaresheet.formula.Labels;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
@@ -28,7 +27,8 @@ final class ExplainCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "CELL",
-      description = "The cell, such as Takeoff!C12 or 'Main roof'!B7, or a defined name that stands for one.")
+      description =
+          "The cell, such as Takeoff!C12 or 'Main roof'!B7, or a defined name that stands for one.")
   private String cell;
 
   ExplainCommand(Console console) {
@@ -49,18 +49,24 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private Address address(Workbook workbook) {
-    Optional<Address> found = workbook.name(cell).map(name -> name.text()).or(() -> Optional.of(cell)).flatMap(this::parsed);
-    return found.filter(at -> workbook.sheet(at.sheet()).isPresent())
+    Optional<Address> found = workbook
+        .name(cell)
+        .map(name -> name.text())
+        .or(() -> Optional.of(cell))
+        .flatMap(this::parsed);
+    return found
+        .filter(at -> workbook.sheet(at.sheet()).isPresent())
         .orElseThrow(() -> new CannotBeDone(
             Exit.WRONG_USE,
-            "the cell must read like Takeoff!C12 or be a defined name of one cell, but '" + cell + "' is neither in "
-                + Books.name(file)));
+            "the cell must read like Takeoff!C12 or be a defined name of one cell, but '" + cell
+                + "' is neither in " + Books.name(file)));
   }
 
   private Optional<Address> parsed(String text) {
     int mark = text.lastIndexOf('!');
     try {
-      String sheet = text.substring(0, Math.max(mark, 0)).replaceAll("^'|'$", "").replace("''", "'");
+      String sheet =
+          text.substring(0, Math.max(mark, 0)).replaceAll("^'|'$", "").replace("''", "'");
       return Optional.of(new Address(sheet, Ref.parse(text.substring(mark + 1).replace("$", ""))));
     } catch (IllegalArgumentException notACell) {
       return Optional.empty();

@@ -49,7 +49,8 @@ final class Planted {
   }
 
   private static Address cell(CellMap cells, String subject, String property) {
-    return cells.cell(subject, property)
+    return cells
+        .cell(subject, property)
         .orElseThrow(() -> new IllegalStateException("no cell for " + subject + ": " + property));
   }
 
@@ -59,8 +60,16 @@ final class Planted {
     List<Edit> edits = new ArrayList<>();
     for (Map.Entry<Address, Formula> entry : calculation.formulas().entrySet()) {
       Content now = content(calculation.value(entry.getKey()));
-      String text = workbook.sheet(entry.getKey().sheet()).orElseThrow().cell(entry.getKey().ref()).formula();
-      if (!now.equals(workbook.sheet(entry.getKey().sheet()).orElseThrow().cell(entry.getKey().ref()).stored())) {
+      String text = workbook
+          .sheet(entry.getKey().sheet())
+          .orElseThrow()
+          .cell(entry.getKey().ref())
+          .formula();
+      if (!now.equals(workbook
+          .sheet(entry.getKey().sheet())
+          .orElseThrow()
+          .cell(entry.getKey().ref())
+          .stored())) {
         edits.add(new Edit.SetFormula(entry.getKey(), text, now));
       }
     }
@@ -77,6 +86,8 @@ final class Planted {
     if (value instanceof Value.Truth truth) {
       return new Content.Truth(truth.value());
     }
-    return value instanceof Value.Fault fault ? new Content.Fault(fault.code()) : new Content.Blank();
+    return value instanceof Value.Fault fault
+        ? new Content.Fault(fault.code())
+        : new Content.Blank();
   }
 }

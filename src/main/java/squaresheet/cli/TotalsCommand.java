@@ -16,8 +16,9 @@ import squaresheet.xlsx.Xlsx;
 /** Totals for the accountant, from verified workbooks only. */
 @Command(
     name = "totals",
-    description = "Verify job workbooks and give the amounts of those that pass, by category and cost code, as csv."
-        + " Those that do not pass are listed apart with their reasons, never mixed in.",
+    description =
+        "Verify job workbooks and give the amounts of those that pass, by category and cost code, as csv."
+            + " Those that do not pass are listed apart with their reasons, never mixed in.",
     mixinStandardHelpOptions = true,
     footer = {"", "Example: squaresheet totals jobs/*.xlsx -o totals.csv"})
 final class TotalsCommand implements Callable<Integer> {
@@ -31,10 +32,13 @@ final class TotalsCommand implements Callable<Integer> {
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FILE",
-      description = "The csv to write; what is withheld goes beside it, with -withheld in its name. Printed unless given.")
+      description =
+          "The csv to write; what is withheld goes beside it, with -withheld in its name. Printed unless given.")
   private Path output;
 
-  @Option(names = "--force", description = "Write even where a file is there already; a copy of it is kept.")
+  @Option(
+      names = "--force",
+      description = "Write even where a file is there already; a copy of it is kept.")
   private boolean force;
 
   TotalsCommand(Console console) {
@@ -49,8 +53,10 @@ final class TotalsCommand implements Callable<Integer> {
     }
     Totals totals = Totals.of(verdicts);
     give(totals);
-    totals.sums().forEach((currency, sum) -> console.say("total of " + totals.jobs().size()
-        + (totals.jobs().size() == 1 ? " job: " : " jobs: ") + sum.show()));
+    totals
+        .sums()
+        .forEach((currency, sum) -> console.say("total of " + totals.jobs().size()
+            + (totals.jobs().size() == 1 ? " job: " : " jobs: ") + sum.show()));
     totals.withheld().forEach(verdict -> console.say("withheld: " + verdict.file()));
     Exit exit = totals.withheld().isEmpty() ? Exit.FINE : Exit.WITHHELD;
     return exit.and(unread ? Exit.FAILED : Exit.FINE).code();
@@ -83,8 +89,7 @@ final class TotalsCommand implements Callable<Integer> {
   private Path withheldFile() {
     String name = Books.name(output);
     int dot = name.lastIndexOf('.');
-    return output.resolveSibling(dot < 0
-        ? name + "-withheld"
-        : name.substring(0, dot) + "-withheld" + name.substring(dot));
+    return output.resolveSibling(
+        dot < 0 ? name + "-withheld" : name.substring(0, dot) + "-withheld" + name.substring(dot));
   }
 }

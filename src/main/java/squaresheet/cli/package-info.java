@@ -6,11 +6,14 @@
       "sheet",
       "finding",
       "xlsx",
+      "formula",
       "product",
       "roof",
       "takeoff",
+      "courses",
       "estimate",
       "job",
+      "paper",
       "binding",
       "verify"
     })
