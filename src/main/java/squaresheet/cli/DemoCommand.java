@@ -49,12 +49,12 @@ final class DemoCommand implements Callable<Integer> {
     Path totals = folder.resolve("totals.csv");
     boolean asTold =
         step(Exit.WITHHELD, "import", data.resolve("tape-sheet.csv"), "-o", job, "--force")
-            & step(Exit.FINE, "verify", job)
-            & plant(job, planted)
-            & step(Exit.WITHHELD, "verify", planted)
-            & step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
-            & step(Exit.FINE, "explain", job, "shingle_bundles")
-            & step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
+            && step(Exit.FINE, "verify", job)
+            && plant(job, planted)
+            && step(Exit.WITHHELD, "verify", planted)
+            && step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
+            && step(Exit.FINE, "explain", job, "shingle_bundles")
+            && step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
     files();
     return (asTold ? Exit.FINE : Exit.FAILED).code();
   }

@@ -1,6 +1,8 @@
 package squaresheet.estimate;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import squaresheet.units.Money;
 import squaresheet.units.Unit;
 
@@ -39,6 +41,13 @@ public record Line(
    */
   public record Quantity(BigDecimal number, Unit unit) {
 
+    /** What a cell holds of a number: a quantity worked out in doubles ends there, so that 29.4725 is not a hair less. */
+    public static final MathContext CELL = new MathContext(15, RoundingMode.HALF_UP);
+
+    public Quantity {
+      number = number.round(CELL);
+    }
+
     /** Once, for the job as a whole. */
     public static Quantity once() {
       return new Quantity(BigDecimal.ONE, Unit.parse("job"));
@@ -46,7 +55,7 @@ public record Line(
 
     /** For people: {@code 12 bundle}, to two decimals. */
     public String show() {
-      BigDecimal two = number.setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros();
+      BigDecimal two = number.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
       return unit.show((two.scale() < 0 ? two.setScale(0) : two).toPlainString());
     }
   }

@@ -51,7 +51,8 @@ record PricedLine(EstimateCells estimate, int row) {
 
   /** Quantity times price, rounded half up to the cent. */
   Money extended() {
-    return Money.of(estimate.currency(), number("line_quantity").multiply(number("line_price")))
+    BigDecimal quantity = number("line_quantity").round(Line.Quantity.CELL);
+    return Money.of(estimate.currency(), quantity.multiply(number("line_price")))
         .toCents();
   }
 

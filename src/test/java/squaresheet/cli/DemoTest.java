@@ -1,0 +1,30 @@
+package squaresheet.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo does what the README says of it. */
+class DemoTest {
+
+  @TempDir
+  Path folder;
+
+  @Test
+  void imports_verifies_names_three_slips_and_gives_totals() {
+    Ran ran = Ran.of("demo", folder.toString());
+    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(ran.out())
+        .contains("1 row of the sheet could not be read")
+        .contains("alder-lane.job.xlsx: 0 findings")
+        .containsPattern("ERROR   alder-lane.planted.xlsx, Job!\\w+  \\[waste-typed-as-percent]")
+        .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[typed-over-formula]")
+        .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[formula-cleared-in-row]")
+        .contains("alder-lane.planted.xlsx: 3 findings")
+        .contains("total of 1 job: ", "withheld: alder-lane.planted.xlsx");
+    assertThat(folder.resolve("drawings")).isDirectoryContaining("glob:**.svg");
+    assertThat(folder.resolve("totals-withheld.csv")).exists();
+  }
+}
