@@ -19,7 +19,7 @@ final class LineAmountOff implements Check<PricedLine> {
 
   @Override
   public Stream<Finding> examine(PricedLine line) {
-    boolean off = line.isCost() && !line.amount().equals(line.extended());
+    boolean off = line.isCost() && !line.isExtended();
     return off ? Stream.of(says(line)) : Stream.empty();
   }
 

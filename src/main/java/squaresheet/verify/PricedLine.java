@@ -16,6 +16,9 @@ import squaresheet.units.Money;
  */
 record PricedLine(EstimateCells estimate, int row) {
 
+  /** Half a cent, and the last digits that another program's multiplication moves around it. */
+  private static final BigDecimal HALF_CENT = new BigDecimal("0.0050001");
+
   Book book() {
     return estimate.book();
   }
@@ -54,6 +57,13 @@ record PricedLine(EstimateCells estimate, int row) {
     BigDecimal quantity = number("line_quantity").round(Line.Quantity.CELL);
     return Money.of(estimate.currency(), quantity.multiply(number("line_price")))
         .toCents();
+  }
+
+  /** Whether the amount is that product rounded to the cent; a product of half a cent may go either way. */
+  boolean isExtended() {
+    BigDecimal exact = number("line_quantity").multiply(number("line_price"));
+    BigDecimal off = exact.subtract(amount().amount()).abs();
+    return off.compareTo(HALF_CENT) <= 0;
   }
 
   /** The line as the estimate takes it. */

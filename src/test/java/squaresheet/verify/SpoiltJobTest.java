@@ -215,6 +215,19 @@ class SpoiltJobTest {
   }
 
   @Test
+  void half_a_cent_that_another_program_spells_otherwise_is_no_finding() {
+    DemoWorkbook book = new DemoWorkbook();
+    book.type(book.at("line_quantity", 1), Math.nextDown(0.125));
+    book.type(book.at("line_price", 1), 1.0);
+    book.type(book.at("line_amount", 1), 0.13);
+    assertThat(said(verdict(book.saved())))
+        .noneMatch(finding -> finding.info().id().equals("line-amount-off"));
+    book.type(book.at("line_amount", 1), 0.14);
+    assertThat(said(verdict(book.saved())))
+        .anyMatch(finding -> finding.isError() && isAt(finding, book.at("line_amount", 1)));
+  }
+
+  @Test
   void what_a_typed_area_is_worth_is_said_in_packs_and_money() {
     DemoWorkbook book = new DemoWorkbook();
     book.type(book.at("net_sloped_area", 1), 480);
