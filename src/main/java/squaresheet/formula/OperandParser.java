@@ -2,7 +2,6 @@ package squaresheet.formula;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import squaresheet.formula.Node.Corner;
 import squaresheet.formula.Node.Extent;
 import squaresheet.formula.Node.Operator;
@@ -30,7 +29,7 @@ final class OperandParser {
         tokens.space();
         left = binary(Operator.RANGE, left, primary());
       } else if (spaced && opensReference(left)) {
-        left = binary(Operator.INTERSECTION, left, intersected());
+        left = binary(Operator.INTERSECTION, left, shared());
       } else {
         tokens.at = from;
         return left;
@@ -42,6 +41,16 @@ final class OperandParser {
   private static Node binary(Operator operator, Node left, Node right) {
     return new Node.Binary(
         operator, left, right, new Span(left.at().start(), right.at().end()));
+  }
+
+  /** What stands after a space that means "what both share": a reference, or it was a slip. */
+  private Node shared() {
+    int start = tokens.at;
+    Node right = intersected();
+    if (!Parser.isReference(right)) {
+      throw Stray.sideBySide(start);
+    }
+    return right;
   }
 
   private Node intersected() {
@@ -166,7 +175,7 @@ final class OperandParser {
 
   private Node call(int start, String word, int end) {
     tokens.at = end + 1;
-    String function = word.toUpperCase(Locale.ROOT);
+    String function = Tokens.capitals(word);
     while (function.startsWith("_XLFN.") || function.startsWith("_XLWS.")) {
       function = function.substring("_XLFN.".length());
     }

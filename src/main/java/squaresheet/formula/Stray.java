@@ -53,9 +53,13 @@ final class Stray {
     if (c == '(' && left instanceof Node.Number) {
       return new Complaint(at, "a bracket follows a number: write '*' between them to multiply");
     }
+    return sideBySide(at);
+  }
+
+  /** For two values with nothing between them. */
+  static Complaint sideBySide(int at) {
     return new Complaint(
-        at,
-        "two values stand side by side: write an operator such as '+' or " + "'*' between them");
+        at, "two values stand side by side: write an operator such as '+' or '*' between them");
   }
 
   /** For a character that no formula holds. */

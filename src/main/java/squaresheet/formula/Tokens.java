@@ -38,6 +38,16 @@ final class Tokens {
     return at + ahead < text.length() ? text.charAt(at + ahead) : '\0';
   }
 
+  /** A word with its plain letters as capitals; others stay, because some have capitals that are two letters. */
+  static String capitals(String word) {
+    StringBuilder capitals = new StringBuilder(word.length());
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
+      capitals.append(c >= 'a' && c <= 'z' ? (char) (c - 'a' + 'A') : c);
+    }
+    return capitals.toString();
+  }
+
   /** Passes over spaces and line ends; whether there were any. */
   boolean space() {
     int from = at;
