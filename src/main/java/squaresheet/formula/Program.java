@@ -33,10 +33,36 @@ final class Program {
   private static final List<Function> FUNCTIONS = functions();
   private static final List<Operator> OPERATORS = operators();
 
-  private final ThreadLocal<Expression> copies;
+  private final ThreadLocal<Copy> copies;
+  /** The copy used last, tried before the thread's own is looked up; a copy is only ever used by its thread. */
+  private Copy recent;
 
-  private Program(Expression first) {
-    this.copies = ThreadLocal.withInitial(() -> new Expression(first));
+  private Program(Expression first, int numbers) {
+    this.copies = ThreadLocal.withInitial(() -> new Copy(new Expression(first), numbers));
+    this.recent = copies.get();
+  }
+
+  /** A thread's own copy, and the numbers it was given last: those that stay, as a waste rate down a column, are not set anew. */
+  private static final class Copy {
+    private final Thread thread = Thread.currentThread();
+    private final Expression expression;
+    private final double[] last;
+
+    Copy(Expression expression, int numbers) {
+      this.expression = expression;
+      this.last = new double[numbers];
+      java.util.Arrays.fill(last, Double.NaN);
+    }
+
+    double run(double[] numbers) {
+      for (int i = 0; i < numbers.length; i++) {
+        if (numbers[i] != last[i]) {
+          expression.setVariable(NAMES[i], numbers[i]);
+          last[i] = numbers[i];
+        }
+      }
+      return Arithmetic.finite(expression.evaluate());
+    }
   }
 
   private static String[] names() {
@@ -69,16 +95,17 @@ final class Program {
     for (int i = 0; i < numbers; i++) {
       builder.variable(NAMES[i]);
     }
-    return new Program(builder.build());
+    return new Program(builder.build(), numbers);
   }
 
   /** The result for these numbers; signals a spreadsheet error where there is none. */
   double run(double[] numbers) {
-    Expression expression = copies.get();
-    for (int i = 0; i < numbers.length; i++) {
-      expression.setVariable(NAMES[i], numbers[i]);
+    Copy copy = recent;
+    if (copy.thread != Thread.currentThread()) {
+      copy = copies.get();
+      recent = copy;
     }
-    return Arithmetic.finite(expression.evaluate());
+    return copy.run(numbers);
   }
 
   /** The name under which a program calls a function with so many numbers. */
