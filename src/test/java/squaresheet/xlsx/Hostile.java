@@ -245,11 +245,9 @@ final class Hostile {
   }
 
   Path twice() throws IOException {
-    byte[] zip = ZipParts.zip(
-        Map.of("[Content_Types].xml", new byte[0], "[Content_Typez].xml", new byte[0]));
     Map<String, byte[]> parts = new LinkedHashMap<>(ZipParts.smallest(ZipParts.sheet("", "")));
     parts.put("xl/worksheets/sheetX.xml", parts.get("xl/worksheets/sheet1.xml"));
-    zip = ZipParts.zip(parts);
+    byte[] zip = ZipParts.zip(parts);
     String raw = new String(zip, StandardCharsets.ISO_8859_1).replace("sheetX.xml", "sheet1.xml");
     return put("twice.xlsx", raw.getBytes(StandardCharsets.ISO_8859_1));
   }
