@@ -53,14 +53,12 @@ class OddFilesTest {
   void the_strict_form_reads_and_is_edited() throws IOException {
     Map<String, byte[]> parts =
         ZipParts.smallest(ZipParts.sheet("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>", ""));
-    for (String part : parts.keySet()) {
-      String text = new String(parts.get(part), StandardCharsets.UTF_8)
-          .replace("http://schemas.openxmlformats.org/spreadsheetml/2006/main", Family.STRICT.main)
-          .replace(
-              "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
-              Family.STRICT.relationships);
-      parts.put(part, text.getBytes(StandardCharsets.UTF_8));
-    }
+    parts.replaceAll((part, bytes) -> new String(bytes, StandardCharsets.UTF_8)
+        .replace("http://schemas.openxmlformats.org/spreadsheetml/2006/main", Family.STRICT.main)
+        .replace(
+            "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
+            Family.STRICT.relationships)
+        .getBytes(StandardCharsets.UTF_8));
     Path file = write(parts);
     assertThat(Xlsx.edit(file, List.of(set("B1", 2), new Edit.SetProperty("kept", "yes")))
             .findings())
