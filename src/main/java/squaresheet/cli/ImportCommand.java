@@ -16,6 +16,7 @@ import squaresheet.finding.Read;
 import squaresheet.job.Company;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
+import squaresheet.sheet.DraftSheet.Paper;
 
 /** Turns a filled field sheet into a job workbook. */
 @Command(
@@ -57,6 +58,12 @@ final class ImportCommand implements Callable<Integer> {
   private String locale = "en-US";
 
   @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description = "letter or a4; letter unless given.")
+  private Paper paper = Paper.LETTER;
+
+  @Option(
       names = "--force",
       description = "Write even where the file is there already; a copy of it is kept.")
   private boolean force;
@@ -92,7 +99,9 @@ final class ImportCommand implements Callable<Integer> {
     }
     new Saving(console, force)
         .workbook(
-            JobWorkbook.write(job.get().input(), job.get(), notes.value().orElseThrow()), target());
+            JobWorkbook.write(job.get().input(), job.get(), notes.value().orElseThrow())
+                .on(paper),
+            target());
     long unread = notes.value().map(field -> field.unread().size()).orElse(0);
     JobSummary.of(job.get(), unread).forEach(console::say);
     return findings.stream().anyMatch(Finding::isError) ? Exit.WITHHELD : Exit.FINE;

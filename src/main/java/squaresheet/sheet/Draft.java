@@ -105,6 +105,12 @@ public final class Draft {
     return this;
   }
 
+  /** Sets the paper that every sheet so far is printed on. */
+  public Draft on(DraftSheet.Paper paper) {
+    sheets.forEach(sheet -> sheet.print(sheet.print().on(paper)));
+    return this;
+  }
+
   /** The title in the document's properties. */
   public String title() {
     return title;

@@ -148,6 +148,11 @@ public final class DraftSheet {
       String header,
       String footer,
       double marginInches) {
+
+    /** The same on another paper. */
+    public Print on(Paper other) {
+      return new Print(other, landscape, headingRows, header, footer, marginInches);
+    }
     /** Letter, upright, nothing repeated, half an inch around. */
     public static final Print USUAL = new Print(Paper.LETTER, false, 0, "", "", 0.5);
 

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,6 +48,17 @@ class ImportTest {
       assertThat(files.filter(file -> !file.equals(book)))
           .singleElement()
           .satisfies(copy -> assertThat(Files.readString(copy)).isEqualTo("precious"));
+    }
+  }
+
+  @Test
+  void prints_on_the_paper_asked_for() throws IOException {
+    Path book = folder.resolve("a4.xlsx");
+    Ran.of("import", SHEET, "-o", book.toString(), "--paper", "a4");
+    try (XSSFWorkbook read = new XSSFWorkbook(Files.newInputStream(book))) {
+      assertThat(read).isNotEmpty().allSatisfy(sheet -> assertThat(
+              sheet.getPrintSetup().getPaperSize())
+          .isEqualTo(PrintSetup.A4_PAPERSIZE));
     }
   }
 
