@@ -2,6 +2,8 @@ package squaresheet.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,7 +15,7 @@ class DemoTest {
   Path folder;
 
   @Test
-  void imports_verifies_names_three_slips_and_gives_totals() {
+  void imports_verifies_names_three_slips_and_gives_totals() throws IOException {
     Ran ran = Ran.of("demo", folder.toString());
     assertThat(ran.exit()).as(ran.all()).isZero();
     assertThat(ran.out())
@@ -24,7 +26,15 @@ class DemoTest {
         .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[formula-cleared-in-row]")
         .contains("alder-lane.planted.xlsx: 3 findings")
         .contains("total of 1 job: ", "withheld: alder-lane.planted.xlsx");
+    assertThat(ran.out()).contains(findingInReadme());
     assertThat(folder.resolve("drawings")).isDirectoryContaining("glob:**.svg");
     assertThat(folder.resolve("totals-withheld.csv")).exists();
+  }
+
+  /** The finding that the README shows, as it stands there. */
+  private static String findingInReadme() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    int first = readme.indexOf("ERROR   alder-lane.planted.xlsx");
+    return readme.substring(first, readme.indexOf("```", first));
   }
 }
