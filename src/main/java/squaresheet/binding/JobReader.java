@@ -40,10 +40,18 @@ final class JobReader {
   JobReader(Workbook book, String file, Rulebook rulebook) {
     this.book = book;
     this.file = file;
-    this.rulebook = rulebook;
     names = new NamedCells(book, file);
     values = new BookValues(book);
-    items = new Items(book, values, names, rulebook);
+    this.rulebook = rules(rulebook);
+    items = new Items(book, values, names, this.rulebook);
+  }
+
+  /** The rules that this workbook follows. */
+  private Rulebook rules(Rulebook given) {
+    Read<Rulebook> read =
+        OwnRulesSheet.read(given, names, new NamedRows(file, names, values, findings));
+    findings.addAll(read.findings());
+    return read.value().orElseThrow();
   }
 
   Read<BoundJob> read() {

@@ -21,6 +21,7 @@ final class JobWriter {
     new ProductsSheet(parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
         .write(draft);
     new TakeoffSheet(parts, draft.sheet(TakeoffSheet.NAME)).write(draft);
+    OwnRulesSheet.write(draft, parts.rulebook());
     prices();
     new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft);
     parts

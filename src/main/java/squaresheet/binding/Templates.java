@@ -16,6 +16,7 @@ import squaresheet.sheet.DraftSheet.Paper;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Role;
 import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.RuleLine;
 import squaresheet.takeoff.Rulebook;
 
 /** The blank workbooks a company starts from, each drawn by the code that reads it. */
@@ -74,12 +75,10 @@ public final class Templates {
         "One rule a row, each an ordinary formula over names. Delete the rows you keep as they are,"
             + " change the others, and save the sheet Rules as csv: a rule here goes before the standard"
             + " rule of the same name. Keep the headings.");
-    List<String> headings = List.of(
-        "name", "per", "kind", "formula", "unit", "choices", "orders", "label", "source", "note");
-    headings(sheet, headings);
+    headings(sheet, RuleLine.columns());
     int row = 1;
     for (Rule rule : rulebook.rules()) {
-      List<String> texts = texts(rule);
+      List<String> texts = RuleLine.texts(rule);
       for (int at = 0; at < texts.size(); at++) {
         sheet.put(new Ref(row, at), Entries.input(texts.get(at)).format("@"));
       }
@@ -90,20 +89,6 @@ public final class Templates {
     return draft;
   }
 
-  private static List<String> texts(Rule rule) {
-    return List.of(
-        rule.name(),
-        rule.per().toString(),
-        rule.kind().toString(),
-        rule.formula(),
-        unit(rule),
-        String.join("|", rule.choices()),
-        rule.orders(),
-        rule.label(),
-        rule.source(),
-        rule.note());
-  }
-
   /** A second sheet that says what the first is for. */
   private static void how(Draft draft, String title, String about) {
     DraftSheet sheet = draft.sheet("How to use it");
@@ -112,14 +97,6 @@ public final class Templates {
     sheet.width(0, 90);
     Sheets.page(sheet);
     Fit.fit(sheet);
-  }
-
-  private static String unit(Rule rule) {
-    return switch (rule.holds()) {
-      case NUMBER -> rule.unit().toString();
-      case TEXT -> "text";
-      case TRUTH -> "truth";
-    };
   }
 
   /** A book to collect the totals of many jobs in. */

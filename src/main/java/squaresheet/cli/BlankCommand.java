@@ -3,6 +3,7 @@ package squaresheet.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.binding.FieldSheet;
@@ -27,10 +28,8 @@ final class BlankCommand implements Callable<Integer> {
       description = "letter or a4; letter unless given.")
   private Paper paper = Paper.LETTER;
 
-  @Option(
-      names = "--force",
-      description = "Write even where the file is there already; a copy of it is kept.")
-  private boolean force;
+  @Mixin
+  private ForceOption force;
 
   BlankCommand(Console console) {
     this.console = console;
@@ -38,7 +37,7 @@ final class BlankCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    new Saving(console, force).workbook(FieldSheet.blank(paper), file);
+    force.saving(console).workbook(FieldSheet.blank(paper), file);
     return Exit.FINE.code();
   }
 }

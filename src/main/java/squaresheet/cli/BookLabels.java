@@ -15,20 +15,22 @@ import squaresheet.units.Unit;
 /** Tells the units of a job workbook's cells and names; of another workbook nothing is known. */
 final class BookLabels implements Labels {
 
-  private final Rulebook rulebook = Rulebook.standard();
+  private final Rulebook rulebook;
   private final CellMap cells;
 
-  private BookLabels(CellMap cells) {
-    this.cells = cells;
+  private BookLabels(BoundJob job) {
+    rulebook = job.input().company().rulebook();
+    cells = job.cells();
   }
 
-  static Labels of(Workbook workbook, String file) {
+  static Labels of(Workbook workbook, String file, Rulebook rulebook) {
     if (!JobWorkbook.isOne(workbook)) {
       return Labels.NONE;
     }
-    Optional<CellMap> cells =
-        JobWorkbook.read(workbook, file, Rulebook.standard()).value().map(BoundJob::cells);
-    return cells.<Labels>map(BookLabels::new).orElse(Labels.NONE);
+    return JobWorkbook.read(workbook, file, rulebook)
+        .value()
+        .<Labels>map(BookLabels::new)
+        .orElse(Labels.NONE);
   }
 
   @Override

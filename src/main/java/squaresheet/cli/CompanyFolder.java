@@ -32,6 +32,16 @@ final class CompanyFolder {
     return new CompanyFolder(folder).read();
   }
 
+  /** The standard rules, and the company's own before them; the folder must be there. */
+  static Read<Rulebook> rulebook(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw new CannotBeDone(
+          Exit.WRONG_USE, "the company's folder must be a folder, but " + folder + " is not one");
+    }
+    CompanyFolder company = new CompanyFolder(folder);
+    return Read.of(company.rulebook(), company.findings);
+  }
+
   private Read<Company> read() {
     Catalogue catalogue = needed("products.csv", Catalogue::read);
     Terms terms = needed("terms.csv", Terms::read);

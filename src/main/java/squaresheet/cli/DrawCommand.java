@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.courses.CoursePlan;
@@ -39,10 +40,11 @@ final class DrawCommand implements Callable<Integer> {
       description = "The folder to write to; drawings unless given.")
   private Path folder = Path.of("drawings");
 
-  @Option(
-      names = "--force",
-      description = "Write even where a file is there already; a copy of it is kept.")
-  private boolean force;
+  @Mixin
+  private ForceOption force;
+
+  @Mixin
+  private CompanyOption company;
 
   DrawCommand(Console console) {
     this.console = console;
@@ -50,7 +52,7 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobResult job = JobBook.result(file);
+    JobResult job = JobBook.result(file, company.rulebook(console));
     Optional<String> obstacle = Drawing.obstacle();
     if (obstacle.isPresent()) {
       throw new CannotBeDone(Exit.FAILED, obstacle.get());
@@ -79,7 +81,7 @@ final class DrawCommand implements Callable<Integer> {
       throw new CannotBeDone(
           Exit.FAILED, "the folder " + folder + " cannot be made: " + refused.getMessage());
     }
-    Saving saving = new Saving(console, force);
+    Saving saving = force.saving(console);
     int number = 1;
     for (Drawing drawing : drawings) {
       String name = drawing

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import squaresheet.formula.Calculation;
+import squaresheet.formula.Labels;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
@@ -31,6 +33,9 @@ final class ExplainCommand implements Callable<Integer> {
           "The cell, such as Takeoff!C12 or 'Main roof'!B7, or a defined name that stands for one.")
   private String cell;
 
+  @Mixin
+  private CompanyOption company;
+
   ExplainCommand(Console console) {
     this.console = console;
   }
@@ -40,7 +45,8 @@ final class ExplainCommand implements Callable<Integer> {
     Workbook workbook = Books.read(file).value().orElseThrow();
     Address address = address(workbook);
     Calculation calculation = Calculation.of(Books.name(file), workbook);
-    List<String> lines = calculation.explain(address, BookLabels.of(workbook, Books.name(file)));
+    Labels labels = BookLabels.of(workbook, Books.name(file), company.rulebook(console));
+    List<String> lines = calculation.explain(address, labels);
     if (lines.isEmpty()) {
       console.say(address + " holds no formula; it is " + calculation.value(address));
     }

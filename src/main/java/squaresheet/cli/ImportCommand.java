@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.binding.FieldNotes;
@@ -63,10 +64,8 @@ final class ImportCommand implements Callable<Integer> {
       description = "letter or a4; letter unless given.")
   private Paper paper = Paper.LETTER;
 
-  @Option(
-      names = "--force",
-      description = "Write even where the file is there already; a copy of it is kept.")
-  private boolean force;
+  @Mixin
+  private ForceOption force;
 
   ImportCommand(Console console) {
     this.console = console;
@@ -97,7 +96,8 @@ final class ImportCommand implements Callable<Integer> {
       console.complain("no workbook was written: nothing on " + sheet + " makes a roof");
       return Exit.FAILED;
     }
-    new Saving(console, force)
+    force
+        .saving(console)
         .workbook(
             JobWorkbook.write(job.get().input(), job.get(), notes.value().orElseThrow())
                 .on(paper),

@@ -15,13 +15,13 @@ final class JobBook {
 
   private JobBook() {}
 
-  static BoundJob bound(Path file) {
+  static BoundJob bound(Path file, Rulebook rulebook) {
     Workbook workbook = Books.read(file).value().orElseThrow();
-    return known(file, JobWorkbook.read(workbook, Books.name(file), Rulebook.standard()));
+    return known(file, JobWorkbook.read(workbook, Books.name(file), rulebook));
   }
 
-  static JobResult result(Path file) {
-    return known(file, JobResult.of(bound(file).input()));
+  static JobResult result(Path file, Rulebook rulebook) {
+    return known(file, JobResult.of(bound(file, rulebook).input()));
   }
 
   private static <T> T known(Path file, Read<T> read) {

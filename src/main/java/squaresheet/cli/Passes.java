@@ -12,9 +12,9 @@ final class Passes {
   private Passes() {}
 
   /** A job workbook is held against its model; of any other the checks are asked that need none. */
-  static Verdict over(Workbook workbook, String file) {
+  static Verdict over(Workbook workbook, String file, Rulebook rulebook) {
     return JobWorkbook.isOne(workbook)
-        ? Verify.job(workbook, file, Rulebook.standard())
+        ? Verify.job(workbook, file, rulebook)
         : Verify.workbook(workbook, file);
   }
 }

@@ -13,6 +13,7 @@ import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.Saved;
 import squaresheet.xlsx.Xlsx;
@@ -24,7 +25,7 @@ final class Planted {
 
   /** Writes the copy and tells what was planted where. */
   static List<String> in(Path job, Path copy) {
-    CellMap cells = JobBook.bound(job).cells();
+    CellMap cells = JobBook.bound(job, Rulebook.standard()).cells();
     Address area = cell(cells, "plane Back", "gross_sloped_area");
     Address squares = cell(cells, "plane Porch", "plane_squares");
     Address waste = cell(cells, "job", "typed_waste");

@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Totals;
 import squaresheet.verify.Verdict;
 import squaresheet.xlsx.Xlsx;
@@ -36,10 +38,11 @@ final class TotalsCommand implements Callable<Integer> {
           "The csv to write; what is withheld goes beside it, with -withheld in its name. Printed unless given.")
   private Path output;
 
-  @Option(
-      names = "--force",
-      description = "Write even where a file is there already; a copy of it is kept.")
-  private boolean force;
+  @Mixin
+  private ForceOption force;
+
+  @Mixin
+  private CompanyOption company;
 
   TotalsCommand(Console console) {
     this.console = console;
@@ -47,9 +50,10 @@ final class TotalsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Rulebook rulebook = company.rulebook(console);
     boolean unread = false;
     for (Path file : Workload.of(files, console)) {
-      unread |= !verify(file);
+      unread |= !verify(file, rulebook);
     }
     Totals totals = Totals.of(verdicts);
     give(totals);
@@ -62,9 +66,10 @@ final class TotalsCommand implements Callable<Integer> {
     return exit.and(unread ? Exit.FAILED : Exit.FINE).code();
   }
 
-  private boolean verify(Path file) {
+  private boolean verify(Path file, Rulebook rulebook) {
     Read<Workbook> read = Xlsx.read(file);
-    read.value().ifPresent(workbook -> verdicts.add(Passes.over(workbook, Books.name(file))));
+    read.value()
+        .ifPresent(workbook -> verdicts.add(Passes.over(workbook, Books.name(file), rulebook)));
     if (read.value().isEmpty()) {
       console.say(read.findings());
     }
@@ -79,7 +84,7 @@ final class TotalsCommand implements Callable<Integer> {
       }
       return;
     }
-    Saving saving = new Saving(console, force);
+    Saving saving = force.saving(console);
     saving.text(totals.csv(), output);
     if (!totals.withheld().isEmpty()) {
       saving.text(totals.withheldCsv(), withheldFile());

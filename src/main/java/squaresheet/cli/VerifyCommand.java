@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Tally;
 import squaresheet.verify.Verdict;
 import squaresheet.xlsx.Xlsx;
@@ -31,6 +33,9 @@ final class VerifyCommand implements Callable<Integer> {
       description = "Also list every check: about how many things it was asked, and spoke.")
   private boolean account;
 
+  @Mixin
+  private CompanyOption company;
+
   VerifyCommand(Console console) {
     this.console = console;
   }
@@ -38,19 +43,20 @@ final class VerifyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Exit exit = Exit.FINE;
+    Rulebook rulebook = company.rulebook(console);
     for (Path file : files) {
-      exit = exit.and(verify(file));
+      exit = exit.and(verify(file, rulebook));
     }
     return exit.code();
   }
 
-  private Exit verify(Path file) {
+  private Exit verify(Path file, Rulebook rulebook) {
     Read<Workbook> read = Xlsx.read(file);
     console.say(read.findings());
     if (read.value().isEmpty()) {
       return Exit.FAILED;
     }
-    Verdict verdict = Passes.over(read.value().orElseThrow(), Books.name(file));
+    Verdict verdict = Passes.over(read.value().orElseThrow(), Books.name(file), rulebook);
     console.say(verdict.findings());
     if (account) {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);

@@ -72,6 +72,11 @@ public final class Rulebook {
     return read(text, file, rules);
   }
 
+  /** The same with rules that stand elsewhere than in a text table, such as on a sheet. */
+  public Read<Rulebook> overriddenBy(List<RuleLine> lines) {
+    return new RulebookReader(rules, new Where.OfItem("rulebook", "rules")).read(lines);
+  }
+
   private static Read<Rulebook> read(String text, String file, Map<String, Rule> standard) {
     try {
       return new RulebookReader(standard, new Where.InFile(file)).read(RuleLine.of(text, file));

@@ -32,7 +32,7 @@ final class RuleChangedHere implements Check<Modelled> {
     String says = cell.called() + " comes to " + Shown.of(cell.own())
         + " by a formula edited here, the rulebook makes "
         + Shown.of(cell.should()) + Slips.difference(cell)
-        + "; if it is meant so for every job, keep it in the company's rulebook";
+        + "; if it is meant so, write it on the sheet Own rules too";
     return cell.says(INFO, says);
   }
 }
