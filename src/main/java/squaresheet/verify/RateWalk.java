@@ -15,12 +15,10 @@ final class RateWalk {
   /** A block is known by the rates of its first formulas: the rest were filled from them. */
   private static final int OF_A_BLOCK = 40;
 
-  private final Book book;
   private final Map<Address, Map<Rate, Address>> rates = new HashMap<>();
   private final List<RateUse> uses = new ArrayList<>();
 
   private RateWalk(Book book) {
-    this.book = book;
     for (Address at : book.links().order()) {
       FormulaCell cell = new FormulaCell(book, at, book.formula(at).orElseThrow());
       rates.put(at, of(cell, cell.tree()));
