@@ -81,6 +81,8 @@ final class Checks {
       new Ask<>(Modelled.class, new RuleChangedHere()),
       new Ask<>(Modelled.class, new ValueOffModel()),
       new Ask<>(Modelled.class, new SimulatedWasteOld()),
+      new Ask<>(Allowance.class, new WasteUnderLayout()),
+      new Ask<>(Allowance.class, new WasteFarOverLayout()),
       new Ask<>(Modelled.class, new RuleTypedOverLatent()),
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
       new Ask<>(EstimateCells.class, new PaymentSharesOff()),

@@ -25,6 +25,9 @@ final class Folding {
       "limit-not-kept",
       "limit-in-doubt");
 
+  /** What is said of a cell that is not wrong, and so explains nothing behind it. */
+  private static final Set<String> ADVICE = Set.of("waste-under-layout", "waste-far-over-layout");
+
   /** What is said of a stored value is never explained by the value of another cell. */
   private static final String STORED = "stale-value";
 
@@ -71,7 +74,8 @@ final class Folding {
     Set<Address> roots = new HashSet<>();
     findings.forEach(finding -> {
       if (finding.info().severity() != Severity.NOTE
-          && !CONSEQUENCES.contains(finding.info().id())) {
+          && !CONSEQUENCES.contains(finding.info().id())
+          && !ADVICE.contains(finding.info().id())) {
         cell(finding).ifPresent(roots::add);
       }
     });

@@ -37,6 +37,7 @@ final class Pass {
     subjects.put(EstimateCells.class, estimate.stream());
     subjects.put(Priced.class, priced.stream());
     subjects.put(PricedLine.class, estimate.stream().flatMap(it -> it.lines().stream()));
+    subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
     return verdict(model, priced.map(it -> JobTotal.of(job.name(), it)));

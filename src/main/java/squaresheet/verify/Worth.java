@@ -72,7 +72,8 @@ final class Worth {
         .orElse(finding);
   }
 
-  private String difference(Map<Address, Value> put) {
+  /** What is ordered and charged now, against what it would be with these values put; empty where that is the same. */
+  String difference(Map<Address, Value> put) {
     Reckoning right = book.reckoning().putting(put);
     Map<Output, Double> more = new LinkedHashMap<>();
     for (Output output : outputs) {

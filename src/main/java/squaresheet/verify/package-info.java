@@ -4,7 +4,19 @@
  */
 @Room(
     floor = 8,
-    uses = {"units", "sheet", "finding", "formula", "tape", "takeoff", "estimate", "job", "binding"
+    uses = {
+      "units",
+      "sheet",
+      "finding",
+      "product",
+      "formula",
+      "tape",
+      "roof",
+      "takeoff",
+      "courses",
+      "estimate",
+      "job",
+      "binding"
     })
 package squaresheet.verify;
 

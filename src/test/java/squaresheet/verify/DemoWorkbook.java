@@ -18,6 +18,7 @@ import squaresheet.job.JobCard;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
 import squaresheet.product.Catalogue;
+import squaresheet.roof.RoofNotes;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
@@ -44,20 +45,28 @@ final class DemoWorkbook {
     }
   }
 
-  private static JobInput input() {
-    Company company = new Company(
+  /** Another roof, worked out with the products and prices of the demo house. */
+  static JobInput job(RoofNotes roof, Rulebook rules) {
+    JobCard card = new JobCard("Alder Lane house", "Foreman", "2026-05-04", TapeUnit.FEET);
+    return new JobInput(card, roof, company(rules));
+  }
+
+  private static Company company(Rulebook rules) {
+    return new Company(
         Catalogue.read(Path.of("demo-data/products.csv")).value().orElseThrow(),
-        Rulebook.standard(),
+        rules,
         PriceList.read(text("demo-data/prices.csv"), "prices.csv", "USD")
             .value()
             .orElseThrow(),
         Rates.read(text("demo-data/rates.csv"), "rates.csv", "USD").value().orElseThrow(),
         Terms.read(text("demo-data/terms.csv"), "terms.csv").value().orElseThrow());
+  }
+
+  private static JobInput input() {
     var notes = FieldSheet.read(text("demo-data/tape-sheet.csv"), "tape-sheet.csv", Locale.ENGLISH)
         .value()
         .orElseThrow();
-    JobCard card = new JobCard("Alder Lane house", "Foreman", "2026-05-04", TapeUnit.FEET);
-    return new JobInput(card, notes.roof(), company).with("eave_overhang", 18);
+    return job(notes.roof(), Rulebook.standard()).with("eave_overhang", 18);
   }
 
   /** The cell of a defined name; of a column the row of that number, 0 and up. */
