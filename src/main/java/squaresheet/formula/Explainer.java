@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import squaresheet.finding.Where;
 import squaresheet.units.Unit;
 
 /** Tells how a formula came to its value: the rule, what went in, the steps, the rounding. */
@@ -56,9 +55,7 @@ final class Explainer {
   }
 
   private Optional<Unit> unit(Node node) {
-    Where nowhere = new Where.OfItem("", "");
-    return Inference.of(Formula.of(node), scope, labels, Optional.empty(), nowhere)
-        .unit();
+    return Inference.of(Formula.of(node), scope, labels, Optional.empty()).unit();
   }
 
   private String shown(Node node) {

@@ -9,23 +9,29 @@ import squaresheet.units.Unit;
  *
  * @param unit the unit, or empty where it is not known
  * @param literal the number itself, where it is typed into the formula
- * @param scaled whether a conversion went in, so that the size of the unit (ft or in) is no longer sure
+ * @param scaled whether a typed number went in, so that the size of the unit (ft or in) is no longer sure
+ * @param pending what is wrong with it unless it is yet divided by 100
  */
-record Measure(Optional<Unit> unit, OptionalDouble literal, boolean scaled) {
+record Measure(
+    Optional<Unit> unit,
+    OptionalDouble literal,
+    boolean scaled,
+    Optional<Inference.Clash> pending) {
 
-  static final Measure UNKNOWN = new Measure(Optional.empty(), OptionalDouble.empty(), false);
+  static final Measure UNKNOWN =
+      new Measure(Optional.empty(), OptionalDouble.empty(), false, Optional.empty());
   static final Measure RATIO = of(Unit.RATIO);
 
   static Measure of(Unit unit) {
-    return new Measure(Optional.of(unit), OptionalDouble.empty(), false);
+    return of(unit, false);
   }
 
   static Measure of(Unit unit, boolean scaled) {
-    return new Measure(Optional.of(unit), OptionalDouble.empty(), scaled);
+    return new Measure(Optional.of(unit), OptionalDouble.empty(), scaled, Optional.empty());
   }
 
   static Measure literal(double number) {
-    return new Measure(Optional.empty(), OptionalDouble.of(number), false);
+    return new Measure(Optional.empty(), OptionalDouble.of(number), false, Optional.empty());
   }
 
   boolean isKnown() {
@@ -37,19 +43,38 @@ record Measure(Optional<Unit> unit, OptionalDouble literal, boolean scaled) {
   }
 
   Measure loosened() {
-    return new Measure(unit, OptionalDouble.empty(), true);
+    return new Measure(unit, OptionalDouble.empty(), true, pending);
   }
 
   /** The unit without its side: what is left when a factor may have turned plan into slope. */
   Measure sideless() {
-    return new Measure(unit.map(it -> it.as(Unit.Kind.AREA)), OptionalDouble.empty(), scaled);
+    return new Measure(
+        unit.map(it -> it.as(Unit.Kind.AREA)), OptionalDouble.empty(), scaled, pending);
+  }
+
+  Measure pending(Inference.Clash clash) {
+    return new Measure(unit, literal, scaled, Optional.of(clash));
+  }
+
+  /** What is left when a percentage that went in was divided by 100. */
+  Measure settled() {
+    return new Measure(unit, literal, scaled, Optional.empty());
   }
 
   boolean isRatio() {
     return unit.filter(it -> it.isLike(Unit.RATIO)).isPresent();
   }
 
+  /** Whether it is a percentage, of which 10 are a tenth. */
+  boolean isWholePercent() {
+    return !scaled && isRatio() && unit.get().factorTo(Unit.RATIO) == 0.01;
+  }
+
   boolean isPitch() {
     return unit.filter(it -> it.kind() == Unit.Kind.PITCH).isPresent();
+  }
+
+  boolean isArea() {
+    return unit.filter(Unit::isArea).isPresent();
   }
 }

@@ -4,45 +4,28 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import squaresheet.formula.Inference.Clash;
+import squaresheet.formula.Inference.Kind;
 import squaresheet.formula.Node.Operator;
 import squaresheet.units.Unit;
 
 /** Which units may be added, compared, multiplied and divided, and the sentences where they may not. */
 final class UnitRules {
 
-  /**
-   * Constants that turn one unit into another: inches and feet, squares, sides of a thing, percent, metres, millimetres,
-   * minutes, yards, pounds and tons.
-   */
-  private static final Set<Double> CONVERSIONS = Set.of(
-      12.0,
-      100.0,
-      144.0,
-      2.0,
-      24.0,
-      3.28084,
-      0.3048,
-      10.7639,
-      10.76391,
-      9.290304,
-      0.09290304,
-      3.0,
-      9.0,
-      27.0,
-      36.0,
-      60.0,
-      1000.0,
-      25.4,
-      2.54,
-      0.0254,
-      2000.0,
-      16.0,
-      0.01,
-      1.0 / 12,
-      3.2808);
+  /** What is done with two parts whose units must agree. */
+  enum Doing {
+    ADD("add"),
+    SUBTRACT("subtract"),
+    COMPARE("compare"),
+    TOGETHER("take together"),
+    CHOOSE("choose between");
 
-  /** A part of a formula whose units do not agree. */
-  record Clash(String part, String sentence) {}
+    private final String words;
+
+    Doing(String words) {
+      this.words = words;
+    }
+  }
 
   private final Set<Clash> clashes = new LinkedHashSet<>();
 
@@ -50,66 +33,107 @@ final class UnitRules {
     return List.copyOf(clashes);
   }
 
+  /** Two parts of a formula and the whole they make. */
+  record Pair(Node whole, Node left, Measure a, Node right, Measure b) {
+
+    Pair(Node.Binary whole, Measure a, Measure b) {
+      this(whole, whole.left(), a, whole.right(), b);
+    }
+
+    boolean isSure() {
+      return !a.scaled() && !b.scaled();
+    }
+
+    String sides() {
+      return spelled(left) + " is " + a.unit().get() + ", " + spelled(right) + " is "
+          + b.unit().get();
+    }
+  }
+
   /** The measure of two parts that are added, subtracted, compared or chosen between. */
-  Measure alike(String doing, Node whole, Node left, Measure a, Node right, Measure b) {
+  Measure alike(Doing doing, Pair pair) {
+    Measure a = raise(pair.a);
+    Measure b = raise(pair.b);
     if (!a.isKnown() || !b.isKnown()) {
-      if (percent(whole, a, b, left, right)) {
+      if (isPercentOfOne(pair)) {
         return Measure.RATIO;
       }
       return a.isKnown() ? a : b.isKnown() ? b : Measure.UNKNOWN;
     }
     Unit one = a.unit().get();
     Unit other = b.unit().get();
-    if (!one.isLike(other)) {
-      return clash(doing, whole, left, one, right, other, "");
+    Kind different = doing == Doing.CHOOSE ? Kind.CHOSEN : Kind.ADDED;
+    if (!one.withoutCounts().isLike(other.withoutCounts())) {
+      return clash(different, doing, pair, "");
     }
     if (one.isOtherSideOf(other)) {
-      return clash(
-          doing,
-          whole,
-          left,
-          one,
-          right,
-          other,
-          "; multiply the plan area by the pitch factor first");
+      return clash(Kind.SIDES, doing, pair, "; multiply the plan area by the pitch factor first");
     }
-    boolean sameSize = a.scaled() || b.scaled() || Math.abs(one.factorTo(other) - 1) < 1e-9;
-    if (!sameSize) {
-      return clash(doing, whole, left, one, right, other, "; bring both to one of them first");
+    if (!a.scaled() && !b.scaled() && !isOneSize(one, other)) {
+      boolean percent = a.isWholePercent() != b.isWholePercent() && a.isRatio();
+      return percent
+          ? percentBeside(pair)
+          : clash(sizes(doing), doing, pair, "; bring both to one of them first");
     }
     Measure sure = a.scaled() ? b : a;
     Unit.Kind side = one.side() == Unit.Kind.AREA ? other.side() : one.side();
     return Measure.of(sure.unit().get().as(side), sure.scaled());
   }
 
-  private boolean percent(Node whole, Measure a, Measure b, Node left, Node right) {
-    boolean first = isWholePercent(a) && b.isLiteral();
-    boolean second = isWholePercent(b) && a.isLiteral();
+  private static Kind sizes(Doing doing) {
+    return doing == Doing.CHOOSE ? Kind.CHOSEN : Kind.SIZES;
+  }
+
+  private static boolean isOneSize(Unit one, Unit other) {
+    return Math.abs(one.withoutCounts().factorTo(other.withoutCounts()) - 1) < 1e-9;
+  }
+
+  /** Says now what a percentage was to be divided by 100 for, and was not. */
+  private Measure raise(Measure measure) {
+    measure.pending().ifPresent(clashes::add);
+    return measure.settled();
+  }
+
+  private boolean isPercentOfOne(Pair pair) {
+    boolean first = pair.a.isWholePercent() && isOne(pair.b);
+    boolean second = pair.b.isWholePercent() && isOne(pair.a);
     if (first || second) {
-      String name = spelled(first ? left : right);
-      clashes.add(new Clash(
-          spelled(whole),
-          name + " is in percent, where 10 means 10 %, but is used " + "as a ratio: write " + name
-              + "/100"));
+      percentUsed(pair, first ? pair.left : pair.right);
     }
     return first || second;
   }
 
-  private static boolean isWholePercent(Measure measure) {
-    return !measure.scaled() && measure.isRatio() && measure.unit().get().factorTo(Unit.RATIO) != 1;
+  private static boolean isOne(Measure measure) {
+    return measure.isLiteral() && measure.literal().getAsDouble() == 1;
   }
 
-  private Measure clash(
-      String doing, Node whole, Node left, Unit one, Node right, Unit other, String cure) {
+  private Measure percentBeside(Pair pair) {
+    percentUsed(pair, pair.a.isWholePercent() ? pair.left : pair.right);
+    return Measure.RATIO;
+  }
+
+  private void percentUsed(Pair pair, Node percent) {
+    String name = spelled(percent);
+    says(
+        Kind.PERCENT,
+        pair,
+        name + " is in percent, where 10 means 10 %, but is used as a ratio: write " + name
+            + "/100");
+  }
+
+  private void says(Kind kind, Pair pair, String sentence) {
     clashes.add(new Clash(
-        spelled(whole),
-        "cannot " + doing + " " + named(one) + " and " + named(other) + ": " + spelled(left)
-            + " is " + one + ", " + spelled(right) + " is " + other + cure));
+        kind, spelled(pair.whole), pair.a.unit(), pair.b.unit(), sentence, pair.isSure()));
+  }
+
+  private Measure clash(Kind kind, Doing doing, Pair pair, String cure) {
+    String units = named(pair.a) + " and " + named(pair.b);
+    says(kind, pair, "cannot " + doing.words + " " + units + ": " + pair.sides() + cure);
     return Measure.UNKNOWN;
   }
 
-  private static String named(Unit unit) {
-    return unit.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  private static String named(Measure measure) {
+    return measure.unit().get().kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
   }
 
   static String spelled(Node node) {
@@ -121,126 +145,141 @@ final class UnitRules {
   Measure product(Node.Binary whole, Measure a, Measure b) {
     if (a.isLiteral() || b.isLiteral()) {
       return a.isLiteral()
-          ? byNumber(b, a.literal().getAsDouble())
-          : byNumber(a, b.literal().getAsDouble());
+          ? Literals.times(b, a.literal().getAsDouble())
+          : Literals.times(a, b.literal().getAsDouble());
     }
     if (!a.isKnown() || !b.isKnown()) {
       return Measure.UNKNOWN;
     }
-    percentFactor(whole, whole.left(), a, whole.right(), b);
-    percentFactor(whole, whole.right(), b, whole.left(), a);
+    Pair pair = new Pair(whole, a, b);
     if (a.isRatio() || b.isRatio()) {
-      return (a.isRatio() ? b : a).sideless();
+      return byRatio(pair);
     }
-    if (a.isPitch() || b.isPitch()) {
-      return Measure.UNKNOWN;
-    }
-    Unit one = a.unit().get();
-    Unit other = b.unit().get();
-    return combined(whole, one, other, one.times(other), a.scaled() || b.scaled());
+    return a.isPitch() || b.isPitch() ? Measure.UNKNOWN : combined(pair, true);
   }
 
-  private void percentFactor(Node whole, Node factor, Measure a, Node counted, Measure b) {
-    if (isWholePercent(a) && !b.isRatio()) {
-      clashes.add(new Clash(
-          spelled(whole),
-          spelled(factor) + " is in percent, where 10 means 10 %, but " + spelled(counted)
-              + " is multiplied by it as a ratio: write " + spelled(factor) + "/100"));
+  /** Something times a ratio; where that is a percentage, the product must yet be divided by 100. */
+  private static Measure byRatio(Pair pair) {
+    boolean left = pair.a.isRatio();
+    Measure kept = (left ? pair.b : pair.a).sideless();
+    Measure ratio = left ? pair.a : pair.b;
+    if (!ratio.isWholePercent() || kept.isRatio()) {
+      return ratio.pending().isPresent() ? kept.pending(ratio.pending().get()) : kept;
     }
+    String percent = spelled(left ? pair.left : pair.right);
+    String counted = spelled(left ? pair.right : pair.left);
+    String sentence = percent + " is in percent, where 10 means 10 %, but " + counted
+        + " is multiplied by it as a ratio: write " + percent + "/100";
+    return kept.pending(new Clash(
+        Kind.PERCENT, spelled(pair.whole), pair.a.unit(), pair.b.unit(), sentence, pair.isSure()));
   }
 
   /** The measure of a quotient. */
   Measure quotient(Node.Binary whole, Measure a, Measure b) {
     if (b.isLiteral()) {
-      return a.isLiteral() ? Measure.UNKNOWN : divided(a, b.literal().getAsDouble());
+      return a.isLiteral() ? Measure.UNKNOWN : overNumber(new Pair(whole, a, b));
     }
     if (a.isLiteral() || !a.isKnown() || !b.isKnown()) {
       return Measure.UNKNOWN;
     }
     if (b.isRatio()) {
-      return a.sideless();
+      return b.isWholePercent() ? Measure.UNKNOWN : a.sideless();
     }
     if (b.isPitch() || a.isPitch()) {
       return Measure.UNKNOWN;
     }
-    Unit one = a.unit().get();
-    Unit other = b.unit().get();
-    if (one.as(Unit.Kind.AREA).equals(other.as(Unit.Kind.AREA))) {
-      return Measure.RATIO;
-    }
-    return combined(whole, one, other, one.over(other), a.scaled() || b.scaled());
+    boolean same = a.unit().get().as(Unit.Kind.AREA).equals(b.unit().get().as(Unit.Kind.AREA));
+    return same ? Measure.RATIO : combined(new Pair(whole, a, b), false);
   }
 
-  private Measure combined(Node.Binary whole, Unit one, Unit other, Unit unit, boolean scaled) {
-    boolean product = whole.operator() == Operator.TIMES;
+  private Measure overNumber(Pair pair) {
+    double number = pair.b.literal().getAsDouble();
+    if (number == 100 && pair.a.pending().isEmpty() && isInHundreds(pair)) {
+      clashes.add(new Clash(
+          Kind.TWICE,
+          spelled(pair.whole),
+          pair.a.unit(),
+          Optional.empty(),
+          spelled(pair.left) + " is square already, and a square is 100 sq ft: divided by 100"
+              + " once more it is nothing anybody orders",
+          true));
+      return Measure.UNKNOWN;
+    }
+    return Literals.over(pair.a, number);
+  }
+
+  /** Whether a number of square feet was divided by 100 before. */
+  private static boolean isInHundreds(Pair pair) {
+    boolean squares = !pair.a.scaled()
+        && pair.a.unit().filter(it -> it.kind() == Unit.Kind.SQUARES).isPresent();
+    boolean again = pair.a.isArea()
+        && pair.left instanceof Node.Binary before
+        && before.operator() == Operator.OVER
+        && before.right() instanceof Node.Number number
+        && number.value() == 100;
+    return squares || again;
+  }
+
+  private Measure combined(Pair pair, boolean product) {
+    Unit one = pair.a.unit().get();
+    Unit other = pair.b.unit().get();
+    Unit unit = product ? one.times(other) : one.over(other);
+    boolean scaled = !pair.isSure();
     Optional<String> left = unit.uncancelled();
     if (left.isPresent() && !scaled) {
-      clashes.add(new Clash(
-          spelled(whole),
-          "cannot " + (product ? "multiply " : "divide ") + one
-              + " by " + other + ": " + spelled(whole.left()) + " is " + one
-              + ", "
-              + spelled(whole.right()) + " is " + other + "; " + left.get()));
+      says(
+          Kind.UNCANCELLED,
+          pair,
+          "cannot " + (product ? "multiply " : "divide ") + one + " by " + other + ": "
+              + pair.sides() + "; " + left.get());
       return Measure.of(unit, true);
     }
     if (product && isStrange(one, other, unit)) {
-      clashes.add(new Clash(
-          spelled(whole),
-          "cannot multiply " + one + " by " + other + ": "
-              + spelled(whole.left()) + " is " + one + ", " + spelled(whole.right()) + " is "
-              + other
-              + ", and what comes out is " + unit));
+      says(
+          Kind.MULTIPLIED,
+          pair,
+          "cannot multiply " + one + " by " + other + ": " + pair.sides()
+              + ", and what comes out is " + unit);
       return Measure.UNKNOWN;
     }
-    return Measure.of(unit.as(Unit.Kind.AREA), scaled);
+    Measure result = Measure.of(unit.as(Unit.Kind.AREA), scaled);
+    return pair.a.pending().or(pair.b::pending).map(result::pending).orElse(result);
   }
 
   /** Whether a quantity is multiplied by a rate per something else, so that nothing cancels. */
   private static boolean isStrange(Unit one, Unit other, Unit unit) {
     boolean oneRate = one.kind() == Unit.Kind.RATE;
-    boolean otherRate = other.kind() == Unit.Kind.RATE;
-    if (oneRate == otherRate) {
+    if (oneRate == (other.kind() == Unit.Kind.RATE)) {
       return false;
     }
     Unit quantity = oneRate ? other : one;
     Unit rate = oneRate ? one : other;
-    return !unit.cancelsBetween(quantity, rate);
-  }
-
-  private static Measure byNumber(Measure measure, double number) {
-    if (!measure.isKnown()) {
-      return Measure.UNKNOWN;
-    }
-    if (CONVERSIONS.contains(number)) {
-      return measure.loosened().sideless();
-    }
-    return isFactor(number) ? measure.sideless() : Measure.UNKNOWN;
-  }
-
-  private static Measure divided(Measure measure, double number) {
-    if (measure.isPitch() && number == 12) {
-      return Measure.RATIO;
-    }
-    return byNumber(measure, number);
-  }
-
-  /** Whether a typed number is a share or a waste factor rather than a hidden rate. */
-  private static boolean isFactor(double number) {
-    return number > 0 && number < 2;
+    boolean counted = quantity.withoutCounts().isLike(Unit.RATIO) && !rate.isMoney();
+    return !counted && !rate.isCountEach() && !unit.cancelsBetween(quantity, rate);
   }
 
   /** Holds the unit of the result against the one it is to have. */
-  void wanted(Node tree, Measure found, Unit wanted) {
+  void wanted(Node tree, Measure measure, Unit wanted) {
+    Measure found = raise(measure);
     if (!found.isKnown()) {
       return;
     }
     Unit unit = found.unit().get();
-    boolean sizes =
-        unit.isLike(wanted) && !found.scaled() && Math.abs(unit.factorTo(wanted) - 1) > 1e-9;
-    if (!unit.isLike(wanted) || unit.isOtherSideOf(wanted) || sizes) {
+    boolean like = unit.withoutCounts().isLike(wanted.withoutCounts());
+    boolean sizes = like && !found.scaled() && !isOneSize(unit, wanted);
+    if (!like || unit.isOtherSideOf(wanted) || sizes) {
       clashes.add(new Clash(
+          Kind.RESULT,
           spelled(tree),
-          "must come to " + wanted + ", but " + spelled(tree) + " comes to " + unit));
+          Optional.of(wanted),
+          Optional.of(unit),
+          "must come to " + wanted + ", but " + spelled(tree) + " comes to " + unit,
+          !found.scaled()));
     }
+  }
+
+  /** Says what nothing divided by 100 any more. */
+  void left(Measure found) {
+    found.pending().ifPresent(clash -> clashes.add(clash.as(Kind.PERCENT_LEFT)));
   }
 }

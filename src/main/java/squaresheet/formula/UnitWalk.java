@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import squaresheet.formula.Node.Operator;
 import squaresheet.formula.Node.Sign;
+import squaresheet.formula.UnitRules.Doing;
+import squaresheet.formula.UnitRules.Pair;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
 import squaresheet.units.Unit;
@@ -37,6 +39,9 @@ final class UnitWalk {
   /** Functions whose arguments are all of one unit, which they give. */
   private static final Set<String> ALIKE =
       Set.of("SUM", "MIN", "MAX", "AVERAGE", "MEDIAN", "IFERROR", "IFNA");
+
+  /** Those of them that give one of their arguments as it is. */
+  private static final Set<String> CHOOSING = Set.of("IFERROR", "IFNA");
 
   private static final Set<String> PLAIN = Set.of("SIN", "COS", "TAN", "SIGN");
   private static final Set<String> PICKED = Set.of("SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS");
@@ -69,10 +74,10 @@ final class UnitWalk {
       return name(name);
     }
     if (node instanceof Node.Reference reference) {
-      return reference(reference);
+      return reference(reference, false);
     }
     if (node instanceof Node.Table table) {
-      return scope.table(table).map(this::reference).orElse(Measure.UNKNOWN);
+      return scope.table(table).map(it -> reference(it, false)).orElse(Measure.UNKNOWN);
     }
     if (node instanceof Node.Unary unary) {
       return unary(unary);
@@ -91,11 +96,12 @@ final class UnitWalk {
     return scope
         .defined(name)
         .filter(Node.Reference.class::isInstance)
-        .map(it -> reference((Node.Reference) it))
+        .map(it -> reference((Node.Reference) it, false))
         .orElse(Measure.UNKNOWN);
   }
 
-  private Measure reference(Node.Reference reference) {
+  /** The unit that the cells of a block share; where they are added together and share none, that is said. */
+  private Measure reference(Node.Reference reference, boolean together) {
     String sheet = reference.sheet().isEmpty()
         ? scope.here().map(Address::sheet).orElse("")
         : reference.sheet();
@@ -109,10 +115,14 @@ final class UnitWalk {
           block.first().plus(i % block.rows(), Math.min(i / block.rows(), block.columns() - 1)));
       Optional<Unit> unit = labels.unit(cell);
       if (unit.isPresent()) {
+        Measure next = Measure.of(unit.get());
+        if (!together && all.isKnown() && !all.equals(next)) {
+          return Measure.UNKNOWN;
+        }
         Node here = Formula.of(cell.ref().toString()).tree();
         all = all.isKnown()
-            ? rules.alike("take together", reference, before, all, here, Measure.of(unit.get()))
-            : Measure.of(unit.get());
+            ? rules.alike(Doing.TOGETHER, new Pair(reference, before, all, here, next))
+            : next;
         if (!all.isKnown()) {
           return all;
         }
@@ -124,10 +134,15 @@ final class UnitWalk {
 
   private Measure unary(Node.Unary unary) {
     Measure operand = measure(unary.operand());
-    if (unary.sign() != Sign.PERCENT) {
-      return operand;
-    }
-    return operand.isLiteral() ? Measure.RATIO : operand.loosened();
+    return switch (unary.sign()) {
+      case PERCENT ->
+        operand.isLiteral()
+            ? Measure.literal(operand.literal().getAsDouble() / 100)
+            : Literals.over(operand, 100);
+      case MINUS ->
+        operand.isLiteral() ? Measure.literal(-operand.literal().getAsDouble()) : operand;
+      default -> operand;
+    };
   }
 
   private Measure binary(Node.Binary binary) {
@@ -137,6 +152,9 @@ final class UnitWalk {
     }
     Measure left = measure(binary.left());
     Measure right = measure(binary.right());
+    if (left.isLiteral() && right.isLiteral()) {
+      return literal(operator, left.literal().getAsDouble(), right.literal().getAsDouble());
+    }
     return switch (operator) {
       case PLUS, MINUS -> sum(binary, left, right);
       case TIMES -> rules.product(binary, left, right);
@@ -147,17 +165,28 @@ final class UnitWalk {
     };
   }
 
+  /** Arithmetic on typed numbers makes a typed number: {@code 1-1E-9}, {@code 12*12}. */
+  private static Measure literal(Operator operator, double left, double right) {
+    double result =
+        switch (operator) {
+          case PLUS -> left + right;
+          case MINUS -> left - right;
+          case TIMES -> left * right;
+          case OVER -> left / right;
+          case POWER -> Math.pow(left, right);
+          default -> Double.NaN;
+        };
+    return Double.isFinite(result) ? Measure.literal(result) : Measure.UNKNOWN;
+  }
+
   private Measure sum(Node.Binary binary, Measure left, Measure right) {
-    if (left.isLiteral() && right.isLiteral()) {
-      return Measure.UNKNOWN;
-    }
-    String doing = binary.operator() == Operator.PLUS ? "add" : "subtract";
-    return rules.alike(doing, binary, binary.left(), left, binary.right(), right);
+    Doing doing = binary.operator() == Operator.PLUS ? Doing.ADD : Doing.SUBTRACT;
+    return rules.alike(doing, new Pair(binary, left, right));
   }
 
   private Measure compared(Node.Binary binary, Measure left, Measure right) {
     if (!left.isLiteral() && !right.isLiteral()) {
-      rules.alike("compare", binary, binary.left(), left, binary.right(), right);
+      rules.alike(Doing.COMPARE, new Pair(binary, left, right));
     }
     return Measure.UNKNOWN;
   }
@@ -195,11 +224,14 @@ final class UnitWalk {
       return measure(arguments.get(0));
     }
     if (ALIKE.contains(function)) {
-      return alike(call, arguments);
+      return alike(CHOOSING.contains(function) ? Doing.CHOOSE : Doing.TOGETHER, call, arguments);
     }
     if (function.equals("IF")) {
       measure(arguments.get(0));
-      return alike(call, arguments.subList(1, arguments.size()));
+      return alike(Doing.CHOOSE, call, arguments.subList(1, arguments.size()));
+    }
+    if (function.equals("SUBTOTAL")) {
+      return alike(Doing.TOGETHER, call, arguments.subList(1, arguments.size()));
     }
     if (PICKED.contains(function)) {
       return measure(arguments.get(0));
@@ -228,13 +260,15 @@ final class UnitWalk {
     return PLAIN.contains(call.function()) ? Measure.RATIO : Measure.UNKNOWN;
   }
 
-  private Measure alike(Node.Call call, List<Node> arguments) {
+  private Measure alike(Doing doing, Node.Call call, List<Node> arguments) {
     Measure all = Measure.UNKNOWN;
     Node before = call;
     for (Node argument : arguments) {
-      Measure next = measure(argument);
+      Measure next = argument instanceof Node.Reference block && doing == Doing.TOGETHER
+          ? reference(block, true)
+          : measure(argument);
       if (all.isKnown() && next.isKnown()) {
-        all = rules.alike("take together", call, before, all, argument, next);
+        all = rules.alike(doing, new Pair(call, before, all, argument, next));
       } else if (next.isKnown()) {
         all = next;
       }

@@ -255,7 +255,7 @@ public sealed interface Product
 
     @Override
     public List<Fact> facts() {
-      return List.of(new Fact("weight_limit", limit.pounds().doubleValue(), "lb"));
+      return List.of(new Fact("weight_limit", limit.pounds().doubleValue(), "lb/container"));
     }
   }
 

@@ -121,7 +121,7 @@ public record Shingle(
         new Fact("nails_usual", nails.usual(), "pieces"),
         new Fact("nails_high_wind", nails.highWind(), "pieces"),
         new Fact("minimum_slope", minimumSlope.rise().doubleValue(), "pitch"),
-        new Fact("pack_weight", packing().weight().pounds().doubleValue(), "lb"));
+        new Fact("pack_weight", packing().weight().pounds().doubleValue(), "lb/bundle"));
   }
 
   @Override

@@ -15,7 +15,9 @@ final class Complaints {
   static final CheckInfo CIRCULAR =
       new CheckInfo("rules-in-a-circle", Severity.ERROR, "Rules ask for each other in a circle");
   static final CheckInfo UNIT_OFF = new CheckInfo(
-      "rule-unit-off", Severity.WARNING, "A rule's formula does not come to its unit");
+      "rule-unit-off",
+      Severity.WARNING,
+      "The units in a rule do not agree, or it does not come to its unit");
   static final CheckInfo NOT_WORKED_OUT = new CheckInfo(
       "quantity-not-worked-out", Severity.WARNING, "A quantity could not be worked out");
   static final CheckInfo SETTING_OFF =

@@ -91,6 +91,9 @@ final class RulebookReader {
       }
     });
     formulas.forEach((name, formula) -> unknown(rules, name, formula, place(places, name)));
+    RuleUnits units = new RuleUnits(rules);
+    places.forEach((name, place) -> Optional.ofNullable(formulas.get(name))
+        .ifPresent(formula -> findings.addAll(units.examine(rules.get(name), formula, place))));
     DependencyOrder order = new DependencyOrder(rules, formulas);
     order
         .circles()

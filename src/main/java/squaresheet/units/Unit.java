@@ -226,6 +226,36 @@ public final class Unit {
         .anyMatch(entry -> entry.getValue() * below.getOrDefault(entry.getKey(), 0) < 0);
   }
 
+  /**
+   * This unit without what is counted one by one. Three courses of 5 in are 15 in, and a row of shingles is so many pieces:
+   * pieces, courses, rows and layers may be named or left out, bundles and rolls may not.
+   */
+  public Unit withoutCounts() {
+    Map<UnitWord, Integer> kept = new TreeMap<>(powers);
+    kept.keySet().removeIf(UnitWord::isCount);
+    return kept.size() == powers.size() ? this : new Unit(kept, side);
+  }
+
+  /** Whether this is so many pieces, or courses, for one of something: {@code piece/bundle}. */
+  public boolean isCountEach() {
+    return powers.entrySet().stream()
+        .filter(entry -> entry.getValue() > 0)
+        .allMatch(entry -> entry.getKey().isCount());
+  }
+
+  /** Whether money is in it, alone or for one of something. */
+  public boolean isMoney() {
+    return powers.keySet().stream().anyMatch(word -> word.kind() == Kind.MONEY);
+  }
+
+  /** Whether it counts packs or pieces and nothing else: bundles, rolls, boxes, pieces. */
+  public boolean isCounted() {
+    return powers.size() == 1
+        && powers.firstEntry().getValue() == 1
+        && List.of(Kind.BUNDLES, Kind.ROLLS, Kind.BOXES, Kind.SHEETS, Kind.PIECES, Kind.COUNT)
+            .contains(kind());
+  }
+
   /** For people: a number with this unit, {@code 12 ft}, {@code $1.25/bundle}, {@code 10 %}. */
   public String show(String number) {
     String unit = toString();

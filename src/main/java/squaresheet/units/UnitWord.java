@@ -3,6 +3,7 @@ package squaresheet.units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A unit that has a word of its own.
@@ -55,6 +56,11 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
       "story",
       "place",
       "crew");
+
+  /** What is counted one by one, as against what is bought by the pack or paid by. */
+  private static final Set<String> ONE_BY_ONE = Set.of(
+      "piece", "layer", "course", "row", "nail", "plane", "stick", "vent", "boot", "opening",
+      "length", "board", "step", "mark", "line", "story", "place");
 
   /** Every spelling, in lower case, to its word. */
   static final Map<String, UnitWord> SPELLINGS = spellings();
@@ -147,6 +153,11 @@ record UnitWord(int order, String word, String dimension, int degree, double siz
       return metric ? word + (power == 2 ? "²" : "³") : (power == 2 ? "sq " : "cu ") + word;
     }
     return word + "^" + power;
+  }
+
+  /** Whether it is counted one by one: pieces, courses, rows. */
+  boolean isCount() {
+    return ONE_BY_ONE.contains(word);
   }
 
   @Override

@@ -9,7 +9,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
-import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 import squaresheet.units.Unit;
@@ -166,7 +165,7 @@ class FuzzTest {
     assertThat(value).isNotNull();
     formula.evaluateArray(scope);
     formula.explain("B2", scope, LABELS);
-    Inference.of(formula, scope, LABELS, Optional.empty(), new Where.OfItem("x", ""));
+    Inference.of(formula, scope, LABELS, Optional.empty());
     IntervalWalk.of(formula, scope, key -> Optional.of(new Interval(1, 2)));
     return true;
   }

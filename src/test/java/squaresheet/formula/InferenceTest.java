@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.units.Unit;
 
@@ -44,7 +43,7 @@ class InferenceTest {
 
   private static Inference infer(String formula, String wanted) {
     Optional<Unit> unit = wanted.isEmpty() ? Optional.empty() : Optional.of(Unit.parse(wanted));
-    return Inference.of(Formula.of(formula), nowhere(), LABELS, unit, new Where.OfItem("rule", ""));
+    return Inference.of(Formula.of(formula), nowhere(), LABELS, unit);
   }
 
   private static Scope nowhere() {
@@ -72,13 +71,19 @@ class InferenceTest {
       IF(roof_pitch<4,2,1)*net_area                    |
       net_area/100+net_squares                         | square
       eave_length-2*eave_length                        | ft
-      waste_percent/100+1                              | %
+      waste_percent/100+1                              | ratio
+      net_squares*waste_percent/100+net_squares        | square
+      net_squares*(100+waste_percent)/100              | square
+      net_squares*(1+waste_percent%)                   | square
+      net_squares*3                                    |
+      net_area/33.3+shingle_bundles                    |
+      eave_length*12/overhang_depth                    |
       SUMPRODUCT(shingle_bundles,bundle_price)         | $
       MAX(0,net_squares-net_area/100)                  | square
       """)
   void sound_formulas_stay_silent_and_give_their_unit(String formula, String unit) {
     Inference inference = infer(formula, "");
-    assertThat(inference.findings()).isEmpty();
+    assertThat(inference.clashes()).isEmpty();
     if (unit != null) {
       assertThat(inference.unit().map(Unit::toString)).contains(unit);
     }
@@ -97,28 +102,29 @@ class InferenceTest {
       net_area*(1+waste_percent)  | waste_percent is in percent, where 10 means 10 %, but is used as a ratio: write waste_percent/100
       net_area*waste_percent      | waste_percent is in percent, where 10 means 10 %, but net_area is multiplied by it as a ratio: write waste_percent/100
       eave_length/piece_inches    | cannot divide ft by in/piece: eave_length is ft, piece_inches is in/piece; turn ft into in first
+      net_squares+net_squares*waste_percent | waste_percent is in percent, where 10 means 10 %, but net_squares is multiplied by it as a ratio: write waste_percent/100
+      net_squares/100*square_price | net_squares is square already, and a square is 100 sq ft: divided by 100 once more it is nothing anybody orders
+      net_area/100/100             | net_area/100 is square already, and a square is 100 sq ft: divided by 100 once more it is nothing anybody orders
       SUM(shingle_bundles,felt_rolls) | cannot take together bundles and rolls: shingle_bundles is bundle, felt_rolls is roll
-      IF(roof_pitch<4,net_area,net_squares) | cannot take together area and squares: net_area is sq ft, net_squares is square; bring both to one of them first
+      IF(roof_pitch<4,net_area,net_squares) | cannot choose between area and squares: net_area is sq ft, net_squares is square; bring both to one of them first
       """)
   void units_that_do_not_agree_are_said_with_both_sides(String formula, String sentence) {
     Inference inference = infer(formula, "");
-    assertThat(inference.findings())
-        .extracting(finding -> finding.says())
-        .containsExactly(sentence);
+    assertThat(inference.clashes()).extracting(Inference.Clash::sentence).containsExactly(sentence);
   }
 
   @Test
   void the_part_that_is_wrong_is_shown() {
     Inference inference = infer("ROUNDUP((eave_length+net_area)*2,0)", "");
-    assertThat(inference.findings().get(0).found()).isEqualTo("eave_length+net_area");
+    assertThat(inference.clashes().get(0).part()).isEqualTo("eave_length+net_area");
   }
 
   @Test
   void the_result_is_held_against_the_unit_it_is_to_have() {
-    assertThat(infer("net_area*(1+waste_rate)", "bundle").findings().get(0).says())
+    assertThat(infer("net_area*(1+waste_rate)", "bundle").clashes().get(0).sentence())
         .isEqualTo("must come to bundle, but net_area*(1+waste_rate) comes to sq ft");
-    assertThat(infer("net_area/100", "square").findings()).isEmpty();
-    assertThat(infer("net_area", "square").findings()).hasSize(1);
+    assertThat(infer("net_area/100", "square").clashes()).isEmpty();
+    assertThat(infer("net_area", "square").clashes()).hasSize(1);
   }
 
   @Test
@@ -141,9 +147,9 @@ class InferenceTest {
         return Optional.of(Unit.parse(cell.ref().row() < 2 ? "ft" : "sq ft"));
       }
     };
-    Inference inference = Inference.of(
-        Formula.of("SUM(A1:A4)"), nowhere(), labels, Optional.empty(), new Where.OfItem("x", ""));
-    assertThat(inference.findings().get(0).says())
+    Inference inference =
+        Inference.of(Formula.of("SUM(A1:A4)"), nowhere(), labels, Optional.empty());
+    assertThat(inference.clashes().get(0).sentence())
         .isEqualTo("cannot take together length and area: A2 is ft, A3 is sq ft");
   }
 }

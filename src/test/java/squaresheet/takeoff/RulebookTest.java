@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.product.Role;
@@ -93,6 +96,42 @@ class RulebookTest {
             "no quantity 'ridge_lenght' for the rule cap_run; nearest: 'ridge_length', 'edge_length', 'rake_length'");
     assertThat(read.value().orElseThrow().rule("starter_run"))
         .isEqualTo(Rulebook.standard().rule("starter_run"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+      starter_run,eave_length+net_area        | the rule starter_run has eave_length+net_area in it: cannot add length and sloped area: eave_length is ft, net_area is sq ft sloped
+      shingle_bundles,"ROUNDUP(gross_area,0)"   | the rule shingle_bundles must come to bundle, but ROUNDUP(gross_area,0) comes to sq ft sloped
+      order_squares,net_squares/100           | the rule order_squares has net_squares/100 in it: net_squares is square already, and a square is 100 sq ft: divided by 100 once more it is nothing anybody orders
+      roof_area,SUM(plan_area)                | the rule roof_area must come to sq ft sloped, but SUM(plan_area) comes to sq ft plan
+      cap_pieces,cap_run/cap_exposure         | the rule cap_pieces has cap_run/cap_exposure in it: cannot divide ft by in: cap_run is ft, cap_exposure is in; turn ft into in first
+      bundle_load,tear_off_squares*shingle_pack_weight | the rule bundle_load has tear_off_squares*shingle_pack_weight in it: cannot multiply square by lb/bundle: tear_off_squares is square, shingle_pack_weight is lb/bundle, and what comes out is square·lb/bundle
+      """)
+  void a_company_rule_whose_units_do_not_agree_is_said_with_both_sides(
+      String line, String sentence) {
+    Read<Rulebook> read = Jobs.company(line + "\n");
+    assertThat(read.findings())
+        .filteredOn(finding -> finding.info().id().equals("rule-unit-off"))
+        .extracting(finding -> finding.where() + ": " + finding.says())
+        .containsExactly("company.csv, line 2, formula: " + sentence);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "starter_run,eave_length*1.02",
+        "cap_pieces,cap_run*12/cap_exposure",
+        "vent_area,attic_area*144/150",
+        "shingle_bundles,\"ROUNDUP(gross_area/100*3,0)\"",
+        "shingle_bundles,\"ROUNDUP(gross_area/33.3,0)\"",
+        "net_squares,net_area/100",
+        "waste_rate,12/100",
+        "order_squares,\"ROUNDUP(gross_area/100/2,0)*2\"",
+        "box_vent_pieces,\"ROUNDUP(exhaust_area/box_vent_net_free_area,0)\""
+      })
+  void constants_with_a_known_meaning_and_rates_of_ones_own_stay_silent(String line) {
+    assertThat(Jobs.company(line + "\n").findings())
+        .noneMatch(finding -> finding.info().id().equals("rule-unit-off"));
   }
 
   @Test
