@@ -12,6 +12,9 @@ final class CellPlace {
   static final int ROWS = 1 << 20;
   static final int COLUMNS = 1 << 14;
 
+  private static final String BEYOND =
+      "has cells beyond XFD1048576 and must be saved once in a spreadsheet program before it is changed";
+
   private CellPlace() {}
 
   /** Row and column packed into one number, or -1 where the text is not a cell of a sheet. */
@@ -41,6 +44,23 @@ final class CellPlace {
   /** The number of the column with these letters, at most three, capital or small; A is 0. */
   static int column(String letters) {
     return letters.chars().reduce(0, (sum, letter) -> sum * 26 + (letter & ~0x20) - 'A' + 1) - 1;
+  }
+
+  /** The column of a cell given by its place, or the one after the cell before it; for parts that are to be changed. */
+  static int columnAfter(int before, String place) {
+    int column = place.isEmpty() ? before + 1 : ref(place).map(Ref::column).orElse(COLUMNS);
+    if (column >= COLUMNS) {
+      throw new Refusal(BEYOND);
+    }
+    return column;
+  }
+
+  /** The row of that number, where 1 is the first; for parts that are to be changed. */
+  static int row(int stated) {
+    if (stated > ROWS) {
+      throw new Refusal(BEYOND);
+    }
+    return stated - 1;
   }
 
   static Optional<Ref> ref(String text) {

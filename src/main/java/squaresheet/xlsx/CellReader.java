@@ -206,6 +206,7 @@ final class CellReader {
       case 'b' -> truth(format);
       case 'e' -> text(value, format, formula, true);
       case 'd' -> day(format);
+      case 'i' -> text(value, format, formula, false);
       default -> text(Escaped.decode(value), format, formula, false);
     }
     if (formula) {

@@ -147,7 +147,7 @@ final class CommentsEditor {
     }
     String part = bundle.freeName("/xl/drawings/vmlDrawing%d.vml");
     bundle.put(part, withBoxes(BOXES, fresh).getBytes(StandardCharsets.UTF_8));
-    relations.typeOfEnding("vml", "application/vnd.openxmlformats-officedocument.vmlDrawing");
+    relations.typeOfEnding(part, "vml", "application/vnd.openxmlformats-officedocument.vmlDrawing");
     return Optional.of(relations.add(sheet, family.relationships + "/vmlDrawing", part));
   }
 

@@ -89,7 +89,7 @@ final class FormulaReader {
     String type = xml.attribute("t");
     String block = xml.attribute("ref");
     String group = xml.attribute("si");
-    String table = "TABLE(" + xml.attribute("r1") + "," + xml.attribute("r2") + ")";
+    String table = table();
     String own = FutureFunctions.shown(xml.text());
     length = 2 * own.length() + 40;
     switch (type) {
@@ -98,6 +98,15 @@ final class FormulaReader {
       case "dataTable" -> own(own.isEmpty() ? table : own);
       default -> own(own);
     }
+  }
+
+  /** A table of values for one or two changing cells, as people see it: the cell for its row first, then the one for its column. */
+  private String table() {
+    String first = xml.attribute("r1");
+    boolean both = xml.flag("dt2D", false);
+    return "TABLE("
+        + (both || xml.flag("dtr", false) ? first + "," + xml.attribute("r2") : "," + first)
+        + ")";
   }
 
   private void own(String formula) {

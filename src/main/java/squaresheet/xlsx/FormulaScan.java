@@ -74,9 +74,9 @@ final class FormulaScan {
     int column = -1;
     while (xml.child(open)) {
       if (broken.isEmpty()) {
-        other(new Ref(Math.min(row, CellPlace.ROWS - 1), 0));
+        other(new Ref(row, 0));
       } else {
-        column = CellPlace.ref(xml.attribute("r")).map(Ref::column).orElse(column + 1);
+        column = CellPlace.columnAfter(column, xml.attribute("r"));
         other(new Ref(row, column));
       }
     }

@@ -37,7 +37,7 @@ final class LookFinder {
     int data = xml.depth();
     int row = -1;
     while (xml.child(data)) {
-      row = xml.number("r", row + 2) - 1;
+      row = CellPlace.row(xml.number("r", row + 2));
       if (row == ref.row()) {
         return inRow(xml, ref, xml.flag("customFormat", false) ? xml.number("s", 0) : usual);
       }
@@ -49,7 +49,7 @@ final class LookFinder {
     int open = xml.depth();
     int column = -1;
     while (xml.child(open)) {
-      column = CellPlace.ref(xml.attribute("r")).map(Ref::column).orElse(column + 1);
+      column = CellPlace.columnAfter(column, xml.attribute("r"));
       if (column == ref.column()) {
         return xml.number("s", 0);
       }

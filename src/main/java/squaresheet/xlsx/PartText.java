@@ -97,7 +97,8 @@ final class PartText {
       append(parent, xml);
       return;
     }
-    splices.insert(offset(parent.children, parent.tagEnd, order, name), xml.toString());
+    splices.place(
+        offset(parent.children, parent.tagEnd, order, name), order.indexOf(name), xml.toString());
   }
 
   /** Behind the last child that the order puts before, or at the very start. */

@@ -54,7 +54,7 @@ final class PicturesEditor {
   private String image(String drawing, DraftSheet.Picture picture) throws IOException {
     String part = bundle.freeName("/xl/media/image%d.png");
     bundle.put(part, picture.png().bytes());
-    relations.typeOfEnding("png", "image/png");
+    relations.typeOfEnding(part, "png", "image/png");
     return relations.add(drawing, family.relationships + "/image", part);
   }
 

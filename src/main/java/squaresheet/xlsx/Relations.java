@@ -2,6 +2,7 @@ package squaresheet.xlsx;
 
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Changes how parts are related, and what kinds of part the bundle says it has. */
@@ -54,6 +55,7 @@ final class Relations {
   private PartText list(String from) throws IOException {
     String part = partOf(from);
     if (!bundle.has(part)) {
+      typeOfEnding(part, "rels", "application/vnd.openxmlformats-package.relationships+xml");
       bundle.put(
           part,
           PartText.of(HEAD + "<Relationships xmlns=\"" + RELATIONSHIPS + "\"></Relationships>"));
@@ -106,12 +108,17 @@ final class Relations {
             .close());
   }
 
-  /** Says of what kind all parts with this ending are, unless that is said already. */
-  void typeOfEnding(String ending, String contentType) throws IOException {
+  /** Says of what kind a part and all others with its ending are; where that is said otherwise already, of this part alone. */
+  void typeOfEnding(String part, String ending, String contentType) throws IOException {
     PartText types = bundle.text("/[Content_Types].xml");
-    boolean known = types.root().all("Default").stream()
-        .anyMatch(each -> each.attribute("Extension").equalsIgnoreCase(ending));
-    if (!known && types.root().attributes.putIfAbsent("said " + ending, "") == null) {
+    Optional<String> said = types.root().all("Default").stream()
+        .filter(each -> each.attribute("Extension").equalsIgnoreCase(ending))
+        .map(each -> each.attribute("ContentType"))
+        .findFirst()
+        .or(() ->
+            Optional.of(types.root().attribute("said " + ending)).filter(it -> !it.isEmpty()));
+    if (said.isEmpty()) {
+      types.root().attributes.put("said " + ending, contentType);
       types.append(
           types.root(),
           types
@@ -120,6 +127,8 @@ final class Relations {
               .attribute("Extension", ending)
               .attribute("ContentType", contentType)
               .close());
+    } else if (!said.get().equalsIgnoreCase(contentType)) {
+      type(part, contentType);
     }
   }
 

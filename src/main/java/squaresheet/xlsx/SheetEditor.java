@@ -102,7 +102,10 @@ final class SheetEditor {
 
   private void place(String name, Object xml) {
     scan.splices()
-        .insert(PartText.offset(scan.children(), scan.root().tagEnd, ORDER, name), xml.toString());
+        .place(
+            PartText.offset(scan.children(), scan.root().tagEnd, ORDER, name),
+            ORDER.indexOf(name),
+            xml.toString());
   }
 
   private void relate(String name, String id) {

@@ -89,7 +89,7 @@ final class SheetScan {
     int open = xml.depth();
     while (xml.child(open)) {
       int before = row;
-      row = xml.number("r", row + 2) - 1;
+      row = CellPlace.row(xml.number("r", row + 2));
       if (row <= before) {
         throw new Refusal(DISORDER);
       }
@@ -136,7 +136,7 @@ final class SheetScan {
     int column = -1;
     while (xml.child(open)) {
       int before = column;
-      column = CellPlace.ref(xml.attribute("r")).map(Ref::column).orElse(column + 1);
+      column = CellPlace.columnAfter(column, xml.attribute("r"));
       if (column <= before) {
         throw new Refusal(DISORDER);
       }

@@ -16,16 +16,21 @@ final class Splices {
 
   private final List<Splice> all = new ArrayList<>();
 
-  private record Splice(long start, long end, String text) {}
+  private record Splice(long start, long end, int rank, String text) {}
 
   /** Puts text in place of the bytes from start to before end. */
   void replace(long start, long end, String text) {
-    all.add(new Splice(start, end, text));
+    all.add(new Splice(start, end, 0, text));
   }
 
   /** Puts text before the byte; several at one place stay in the order given. */
   void insert(long at, String text) {
     replace(at, at, text);
+  }
+
+  /** Puts an element before the byte; of several at one place the lower rank comes first. */
+  void place(long at, int rank, String text) {
+    all.add(new Splice(at, at, rank, text));
   }
 
   boolean isEmpty() {
@@ -35,7 +40,9 @@ final class Splices {
   /** Copies a part with its changes. */
   void apply(InputStream from, OutputStream to) throws IOException {
     List<Splice> sorted = new ArrayList<>(all);
-    sorted.sort(Comparator.comparingLong(Splice::start).thenComparingLong(Splice::end));
+    sorted.sort(Comparator.comparingLong(Splice::start)
+        .thenComparingLong(Splice::end)
+        .thenComparingInt(Splice::rank));
     long at = 0;
     for (Splice splice : sorted) {
       if (splice.start() < at) {

@@ -123,8 +123,17 @@ final class StyleEdits {
     }
     return formats.computeIfAbsent(code, fresh -> {
       int number = formats.values().stream().mapToInt(it -> it + 1).max().orElse(0);
-      return addFormat(Math.max(FIRST_OWN_FORMAT, number), fresh);
+      return addFormat(Math.max(Math.max(FIRST_OWN_FORMAT, number), afterUsed()), fresh);
     });
+  }
+
+  /** After every number in use; some files use numbers that they never tell the format of. */
+  private int afterUsed() {
+    return styles.root().children.stream()
+        .flatMap(list -> list.children.stream())
+        .mapToInt(each -> each.number("numFmtId", 0) + 1)
+        .max()
+        .orElse(0);
   }
 
   private int addFormat(int number, String code) {

@@ -147,9 +147,14 @@ final class WorkbookEditor {
 
   private SheetChanges of(String sheet) {
     if (!partOfSheet.containsKey(key(sheet))) {
-      throw new Refusal("has no sheet '" + sheet + "' with cells to change; its sheets are "
-          + String.join(
-              ", ", list.sheets().stream().map(it -> "'" + it.name() + "'").toList()));
+      throw new Refusal(
+          "has no sheet '" + sheet + "' with cells to change; its sheets with cells are "
+              + String.join(
+                  ", ",
+                  list.sheets().stream()
+                      .filter(it -> partOfSheet.containsKey(key(it.name())))
+                      .map(it -> "'" + it.name() + "'")
+                      .toList()));
     }
     return changes.computeIfAbsent(key(sheet), fresh -> new SheetChanges());
   }

@@ -71,7 +71,10 @@ final class WorkbookReader {
     if (kind.equals("worksheet") && part.isPresent()) {
       return part;
     }
-    if (kind.isEmpty() || part.isEmpty()) {
+    if (entry.relation().isEmpty()) {
+      remarks.add(
+          Complaint.READ_NOTE, "sheet '" + entry.name() + "' lists macros, which were not run");
+    } else if (kind.isEmpty() || part.isEmpty()) {
       remarks.add(
           Complaint.NOT_READ, "sheet '" + entry.name() + "' cannot be read: its part is missing");
     }

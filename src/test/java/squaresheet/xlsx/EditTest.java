@@ -272,7 +272,7 @@ class EditTest {
                 + " whole, so F3 cannot be changed alone",
             "'roof.xlsx' was not changed: sheet 'Planes' has B8 covered by the merged block A8:C8,"
                 + " so nothing can be put there; use A8",
-            "'roof.xlsx' has no sheet 'Plans' with cells to change; its sheets are 'Planes',"
+            "'roof.xlsx' has no sheet 'Plans' with cells to change; its sheets with cells are 'Planes',"
                 + " 'Plain', 'Tables'",
             "'roof.xlsx' was not changed: sheet 'Tables' has A1 as a heading of table 'Prices',"
                 + " which only a spreadsheet program can rename",
