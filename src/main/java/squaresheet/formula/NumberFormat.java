@@ -42,6 +42,9 @@ final class NumberFormat {
     boolean percent = !parts.group(5).isEmpty();
     double scaled = percent ? number * 100 : number;
     double rounded = Roundings.nearest(scaled, decimals.length());
+    if (rounded == 0 && number < 0) {
+      throw Signal.notChecked("whether a rounded zero keeps its minus differs between programs");
+    }
     int least = (int) decimals.chars().filter(c -> c == '0').count();
     BigDecimal shown = new BigDecimal(Double.toString(rounded)).stripTrailingZeros();
     shown = shown.setScale(Math.max(least, shown.scale()));
@@ -73,6 +76,9 @@ final class NumberFormat {
   }
 
   private static String date(double number, String format, DateSystem dates) {
+    if (dates == DateSystem.FROM_1900 ? number < DateSystem.LEAP_BUG + 1 : number < 0) {
+      throw Signal.notChecked("programs number days before March 1900 differently");
+    }
     LocalDate day = dates.day(number);
     StringBuilder out = new StringBuilder();
     Matcher parts = DATE_PART.matcher(format.toLowerCase(Locale.ROOT));

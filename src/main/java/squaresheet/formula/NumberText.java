@@ -13,7 +13,14 @@ final class NumberText {
   private static final Pattern PLAIN =
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
   private static final Pattern DRESSED =
-      Pattern.compile("([+-]?)\\$?([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+)(\\.\\d*)?\\s?(%?)");
+      Pattern.compile("([+-]?\\$?|\\$[+-])(\\d{1,3}(?:,\\d{3})+|\\d+)(\\.\\d*)?\\s?(%?)");
+  private static final Pattern BRACKETS = Pattern.compile("\\((\\$?[\\d.,]+)\\)");
+  private static final Pattern FRACTION =
+      Pattern.compile("([+-]?)(\\d{1,9}) (\\d{1,4})/(\\d{1,4})");
+  /** Numbers in some programs and countries: a minus behind, commas elsewhere than at thousands, other money signs. */
+  private static final Pattern LOCAL_NUMBER = Pattern.compile(
+      "[\\d.,]+-|\\([\\d.,]+%\\)|[+-]?\\d+(?:,\\d+)+(?:\\.\\d*)?%?|[+-]?[€£¥][+-]?[\\d.,]+|[+-]?[\\d.,]+ ?[€£¥]");
+
   private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
   private static final Pattern NAMED =
       Pattern.compile("(\\d{1,2})[- ]([A-Za-z]{3,9})[- ,]+(\\d{4})");
@@ -21,7 +28,13 @@ final class NumberText {
       Pattern.compile("([A-Za-z]{3,9}) (\\d{1,2}),? (\\d{4})");
   private static final Pattern LOCAL_DATE = Pattern.compile(
       "(?:0?[1-9]|[12]\\d|3[01]|\\d{4})([/.-])(?:0?[1-9]|[12]\\d|3[01]|\\d{4})(?:\\1(?:\\d{2}|\\d{4}|[1-9]))?");
-  private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?");
+  private static final Pattern CLOCK =
+      Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?: ?([AaPp])[Mm])?");
+  /** Dates whose year, or whose reading, is not the same everywhere, and days with a time of day. */
+  private static final Pattern LOOSE_DATE = Pattern.compile(
+      "(?i)(?:\\d{1,2}[- ]?MONTH(?:[- ,]+\\d{2})?|MONTH[- ]\\d{1,4}(?:, ?\\d{2})?|.*\\d.* \\d{1,2}:\\d{2}.*)"
+          .replace("MONTH", "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}"));
+
   private static final List<String> MONTHS =
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
@@ -37,11 +50,38 @@ final class NumberText {
     if (dressed.matches()) {
       return dressed(dressed);
     }
+    Matcher brackets = BRACKETS.matcher(bare);
+    if (brackets.matches()) {
+      return -read(brackets.group(1));
+    }
+    Matcher fraction = FRACTION.matcher(bare);
+    if (fraction.matches()) {
+      return fraction(fraction);
+    }
     Matcher clock = CLOCK.matcher(bare);
     if (clock.matches()) {
       return clock(clock);
     }
+    if (LOCAL_NUMBER.matcher(bare).matches()) {
+      throw Signal.notChecked(
+          "whether the text '" + text + "' is a number differs between countries");
+    }
     return date(bare, DateSystem.FROM_1900);
+  }
+
+  /** Whether a text is digits, with at most a sign, a point and an exponent. */
+  static boolean isPlain(String text) {
+    return PLAIN.matcher(text).matches();
+  }
+
+  /** A whole number and a fraction, such as {@code 6 1/2}. */
+  private static double fraction(Matcher parts) {
+    double under = Double.parseDouble(parts.group(4));
+    if (under == 0) {
+      throw Signal.VALUE;
+    }
+    double size = Double.parseDouble(parts.group(2)) + Double.parseDouble(parts.group(3)) / under;
+    return parts.group(1).equals("-") ? -size : size;
   }
 
   private static double finite(double number) {
@@ -53,17 +93,21 @@ final class NumberText {
 
   private static double dressed(Matcher parts) {
     String digits =
-        parts.group(3).replace(",", "") + (parts.group(4) == null ? "" : parts.group(4));
-    double number = Double.parseDouble(digits) / (parts.group(5).isEmpty() ? 1 : 100);
-    return parts.group(1).equals("-") != parts.group(2).equals("-") ? -number : number;
+        parts.group(2).replace(",", "") + (parts.group(3) == null ? "" : parts.group(3));
+    double number = Double.parseDouble(digits) / (parts.group(4).isEmpty() ? 1 : 100);
+    return parts.group(1).contains("-") ? -number : number;
   }
 
   private static double clock(Matcher parts) {
+    int hours = Integer.parseInt(parts.group(1));
+    if (parts.group(4) != null) {
+      if (hours < 1 || hours > 12) {
+        throw Signal.VALUE;
+      }
+      hours = hours % 12 + (parts.group(4).equalsIgnoreCase("p") ? 12 : 0);
+    }
     int seconds = parts.group(3) == null ? 0 : Integer.parseInt(parts.group(3));
-    return (Integer.parseInt(parts.group(1)) * 3600
-            + Integer.parseInt(parts.group(2)) * 60
-            + seconds)
-        / 86400.0;
+    return (hours * 3600 + Integer.parseInt(parts.group(2)) * 60 + seconds) / 86400.0;
   }
 
   /** The serial number of a date as text; {@code #VALUE!} where it is none. */
@@ -71,24 +115,33 @@ final class NumberText {
     try {
       Matcher iso = ISO.matcher(text);
       if (iso.matches()) {
-        return system.serial(day(iso.group(1), iso.group(2), iso.group(3)));
+        return serial(day(iso.group(1), iso.group(2), iso.group(3)), system);
       }
       Matcher named = NAMED.matcher(text);
       if (named.matches()) {
-        return system.serial(day(named.group(3), month(named.group(2)), named.group(1)));
+        return serial(day(named.group(3), month(named.group(2)), named.group(1)), system);
       }
       Matcher first = NAMED_FIRST.matcher(text);
       if (first.matches()) {
-        return system.serial(day(first.group(3), month(first.group(1)), first.group(2)));
+        return serial(day(first.group(3), month(first.group(1)), first.group(2)), system);
       }
     } catch (DateTimeException noSuchDay) {
       throw Signal.VALUE;
     }
-    if (LOCAL_DATE.matcher(text).matches()) {
+    if (LOCAL_DATE.matcher(text).matches() || LOOSE_DATE.matcher(text).matches()) {
       throw Signal.notChecked(
           "text '" + text + "' is read as a date in one country and not in another");
     }
     throw Signal.VALUE;
+  }
+
+  /** Programs number the days before March 1900 differently. */
+  private static double serial(LocalDate day, DateSystem system) {
+    long serial = system.serial(day);
+    if (system == DateSystem.FROM_1900 ? serial <= DateSystem.LEAP_BUG : serial < 0) {
+      throw Signal.notChecked("programs number days before March 1900 differently");
+    }
+    return serial;
   }
 
   private static LocalDate day(String year, String month, String day) {

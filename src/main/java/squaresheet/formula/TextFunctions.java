@@ -63,7 +63,7 @@ final class TextFunctions {
     return List.of(
         new Spec("CONCATENATE", 1, Spec.ANY, "s", TextFunctions::joined),
         new Spec("CONCAT", 1, Spec.ANY, "m", it -> listed(it, "", false, 0)),
-        new Spec("TEXTJOIN", 3, Spec.ANY, "ssm", it -> listed(it, it.text(0), it.truth(1), 2)),
+        new Spec("TEXTJOIN", 3, Spec.ANY, "msm", TextFunctions::separated),
         new Spec("TEXT", 2, 2, "s", TextFunctions::formatted),
         new Spec("FIXED", 1, 3, "s", TextFunctions::fixed),
         new Spec("DOLLAR", 1, 2, "s", it -> notPortable("DOLLAR")));
@@ -103,6 +103,13 @@ final class TextFunctions {
     return text(all.toString());
   }
 
+  private static Value separated(Arguments arguments) {
+    if (!arguments.grid(0).isSingle()) {
+      throw Signal.notChecked("TEXTJOIN with several separators is not followed");
+    }
+    return listed(arguments, arguments.text(0), arguments.truth(1), 2);
+  }
+
   private static Value listed(Arguments arguments, String between, boolean skipEmpty, int from) {
     StringBuilder all = new StringBuilder();
     boolean first = true;
@@ -122,11 +129,29 @@ final class TextFunctions {
   private static Value formatted(Arguments arguments) {
     Value value = arguments.sound(0);
     String format = arguments.text(1);
-    if (value instanceof Value.Text || value instanceof Value.Truth) {
+    if (value instanceof Value.Truth
+        || (value instanceof Value.Text words && !isNumber(words, format))) {
       return text(Coercion.text(value));
     }
     return text(NumberFormat.write(
         Coercion.number(value), format, arguments.evaluation().scope().dates()));
+  }
+
+  /** Whether a text is shown by a number format as the number it stands for. */
+  private static boolean isNumber(Value.Text text, String format) {
+    if (format.equals("@")) {
+      return false;
+    }
+    if (format.contains("@")) {
+      throw Signal.notChecked("number format '" + format + "' is not followed");
+    }
+    try {
+      NumberText.read(text.value());
+      return true;
+    } catch (Signal none) {
+      none.fault();
+      return false;
+    }
   }
 
   private static Value fixed(Arguments arguments) {
