@@ -8,7 +8,8 @@ final class Comparison {
   private Comparison() {}
 
   static boolean holds(Node.Operator operator, Value left, Value right) {
-    int order = compare(left, right);
+    boolean equality = operator == Node.Operator.EQUAL || operator == Node.Operator.UNEQUAL;
+    int order = equality ? compare(left, right) : order(left, right);
     return switch (operator) {
       case EQUAL -> order == 0;
       case UNEQUAL -> order != 0;
@@ -34,6 +35,34 @@ final class Comparison {
       return Boolean.compare(x.value(), y.value());
     }
     return folded(Coercion.text(a)).compareTo(folded(Coercion.text(b)));
+  }
+
+  /** As {@link #compare}, where it matters which comes first: texts that languages put in different orders are not checked. */
+  static int order(Value left, Value right) {
+    int order = compare(left, right);
+    if (order != 0 && left instanceof Value.Text a && right instanceof Value.Text b) {
+      requireOrdered(a.value(), b.value());
+    }
+    return order;
+  }
+
+  private static void requireOrdered(String left, String right) {
+    String a = folded(left);
+    String b = folded(right);
+    int same = 0;
+    while (same < a.length() && same < b.length() && a.charAt(same) == b.charAt(same)) {
+      same++;
+    }
+    if (!isPlain(a, same) || !isPlain(b, same)) {
+      throw Signal.notChecked(
+          "which of '" + left + "' and '" + right + "' comes first depends on the country");
+    }
+  }
+
+  /** Whether a text ends there, or goes on with a letter, digit or blank that sorts alike everywhere. */
+  private static boolean isPlain(String text, int at) {
+    return at >= text.length()
+        || "abcdefghijklmnopqrstuvwxyz0123456789 ".indexOf(text.charAt(at)) >= 0;
   }
 
   private static Value filled(Value value, Value beside) {

@@ -1,5 +1,6 @@
 package squaresheet.formula;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import squaresheet.formula.Node.Operator;
@@ -57,8 +58,8 @@ final class Condition {
     if (text.equalsIgnoreCase("TRUE") || text.equalsIgnoreCase("FALSE")) {
       return Optional.of(new Value.Truth(text.equalsIgnoreCase("TRUE")));
     }
-    if (text.startsWith("#")) {
-      return Optional.of(new Value.Fault(text));
+    if (Signal.isCode(text)) {
+      return Optional.of(new Value.Fault(text.toUpperCase(Locale.ROOT)));
     }
     try {
       return text.isBlank() ? Optional.empty() : Optional.of(Value.of(NumberText.read(text)));
@@ -96,6 +97,20 @@ final class Condition {
     return comparable && Comparison.holds(operator, value, wanted);
   }
 
+  /** Whether a text in a cell is that number; digits alone are in every program, $5 or 5% only in some. */
+  private static boolean isNumberAsText(String text, Value.Number number) {
+    Optional<Value> typed = typed(text);
+    if (typed.isEmpty() || !(typed.get() instanceof Value.Number read)) {
+      return false;
+    }
+    boolean same = Comparison.compare(read, number) == 0;
+    if (same && !NumberText.isPlain(text)) {
+      throw Signal.notChecked(
+          "whether the text '" + text + "' meets a condition differs between programs");
+    }
+    return same;
+  }
+
   private boolean matches(Value value) {
     if (pattern != null) {
       boolean empty =
@@ -110,9 +125,7 @@ final class Condition {
       return fault.equals(value);
     }
     if (value instanceof Value.Text text && wanted instanceof Value.Number number) {
-      return typed(text.value())
-          .filter(it -> Comparison.compare(it, number) == 0)
-          .isPresent();
+      return isNumberAsText(text.value(), number);
     }
     return !(value instanceof Value.Fault)
         && Comparison.rank(value) == Comparison.rank(wanted)

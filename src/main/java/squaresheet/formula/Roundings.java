@@ -11,6 +11,9 @@ final class Roundings {
   /** Relative distance at which a quotient is a whole number: spreadsheets show 15 digits. */
   private static final double WHOLE = 1e-14;
 
+  /** As often as a divisor may go into a number before spreadsheet programs give #NUM! or lose the remainder. */
+  private static final double MOST_TIMES = 0x1p40;
+
   private Roundings() {}
 
   /** To the nearest, halves away from zero. */
@@ -140,6 +143,9 @@ final class Roundings {
   static double modulo(double number, double divisor) {
     if (divisor == 0) {
       throw Signal.DIVISION;
+    }
+    if (Math.abs(number / divisor) >= MOST_TIMES) {
+      throw Signal.notChecked("MOD of a number so many times its divisor differs between programs");
     }
     double left = Arithmetic.minus(number, divisor * floorOf(number / divisor));
     return left == 0 ? 0 : left;

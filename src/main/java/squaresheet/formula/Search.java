@@ -37,15 +37,30 @@ final class Search {
 
   /**
    * The place of the largest value that is not over the wanted one, in a line sorted upward. Spreadsheet programs halve the
-   * line and give whatever they land on where it is not sorted; here such a line is not checked.
+   * line and give whatever they land on where it is not sorted; here such a line is not checked, unless the wanted value is
+   * over all, where halving always ends at the last.
    */
   static int lastAtMost(Grid line, Value wanted) {
-    return nearest(line, wanted, 1);
+    int last = -1;
+    boolean overAll = true;
+    for (int i = 0; i < line.size(); i++) {
+      if (isLike(line.at(i), wanted)) {
+        overAll &= Comparison.order(line.at(i), wanted) < 0;
+        last = i;
+      }
+    }
+    return overAll ? last : nearest(line, wanted, 1);
   }
 
   /** The place of the smallest value that is not under the wanted one, in a line sorted downward. */
   static int lastAtLeast(Grid line, Value wanted) {
-    return nearest(line, wanted, -1);
+    int found = nearest(line, wanted, -1);
+    for (int i = 0; i < found; i++) {
+      if (isEqual(line.at(i), wanted) && isEqual(line.at(found), wanted)) {
+        throw Signal.notChecked("a lookup downward finds one value in two places");
+      }
+    }
+    return found;
   }
 
   private static int nearest(Grid line, Value wanted, int direction) {
@@ -54,11 +69,11 @@ final class Search {
     for (int i = 0; i < line.size(); i++) {
       Value value = line.at(i);
       if (isLike(value, wanted)) {
-        if (before != null && direction * Comparison.compare(before, value) > 0) {
+        if (before != null && direction * Comparison.order(before, value) > 0) {
           throw Signal.notChecked(
               "a lookup of the nearest value goes through cells that are not sorted");
         }
-        found = direction * Comparison.compare(value, wanted) <= 0 ? i : found;
+        found = direction * Comparison.order(value, wanted) <= 0 ? i : found;
         before = value;
       }
     }
@@ -102,8 +117,8 @@ final class Search {
     int found = -1;
     for (int i = 0; i < line.size(); i++) {
       Value value = line.at(i);
-      boolean onSide = isLike(value, wanted) && kind * Comparison.compare(value, wanted) > 0;
-      if (onSide && (found < 0 || kind * Comparison.compare(value, line.at(found)) < 0)) {
+      boolean onSide = isLike(value, wanted) && kind * Comparison.order(value, wanted) > 0;
+      if (onSide && (found < 0 || kind * Comparison.order(value, line.at(found)) < 0)) {
         found = i;
       }
     }

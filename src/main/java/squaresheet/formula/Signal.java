@@ -1,5 +1,8 @@
 package squaresheet.formula;
 
+import java.util.Locale;
+import java.util.Set;
+
 /**
  * Carries a spreadsheet error or a not-checked value out of a computation. It has no stack, keeps no suppressed ones and
  * holds a value that never changes, so the common ones are made once.
@@ -17,6 +20,9 @@ final class Signal extends RuntimeException {
   static final Signal NAME = of("#NAME?");
   static final Signal NULL = of("#NULL!");
 
+  private static final Set<String> CODES =
+      Set.of("#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A");
+
   private final transient Value value;
 
   private Signal(Value value) {
@@ -26,6 +32,11 @@ final class Signal extends RuntimeException {
 
   private static Signal of(String code) {
     return new Signal(new Value.Fault(code));
+  }
+
+  /** Whether the text spells a spreadsheet error, in capital or small letters. */
+  static boolean isCode(String text) {
+    return CODES.contains(text.toUpperCase(Locale.ROOT));
   }
 
   /** For a spreadsheet error met on the way. */
