@@ -9,11 +9,14 @@ final class Arguments {
   private final List<Node> nodes;
   /** Values that stand in for nodes while an array is computed element by element; null elsewhere. */
   private final Value[] held;
+  /** Whether this is part of something computed element by element, cells included. */
+  private final boolean cells;
 
-  Arguments(Evaluation evaluation, List<Node> nodes, Value[] held) {
+  Arguments(Evaluation evaluation, List<Node> nodes, Value[] held, boolean cells) {
     this.evaluation = evaluation;
     this.nodes = nodes;
     this.held = held;
+    this.cells = cells;
   }
 
   Evaluation evaluation() {
@@ -50,8 +53,9 @@ final class Arguments {
     return Coercion.number(value(index));
   }
 
+  /** A number, 0 where its place is left empty, and the other where it has no place. */
   double number(int index, double otherwise) {
-    return has(index) ? number(index) : otherwise;
+    return index < size() ? number(index) : otherwise;
   }
 
   /** A number cut to a whole one. */
@@ -64,16 +68,18 @@ final class Arguments {
     return (int) cut;
   }
 
+  /** A whole number, 0 where its place is left empty, and the other where it has no place. */
   int whole(int index, int otherwise) {
-    return has(index) ? whole(index) : otherwise;
+    return index < size() ? whole(index) : otherwise;
   }
 
   boolean truth(int index) {
     return Coercion.truth(value(index));
   }
 
+  /** A truth, FALSE where its place is left empty, and the other where it has no place. */
   boolean truth(int index, boolean otherwise) {
-    return has(index) ? truth(index) : otherwise;
+    return index < size() ? truth(index) : otherwise;
   }
 
   String text(int index) {
@@ -85,7 +91,8 @@ final class Arguments {
     if (held != null && held[index] != null) {
       return Grid.of(held[index]);
     }
-    return evaluation.grid(nodes.get(index));
+    Node node = nodes.get(index);
+    return cells ? evaluation.array(node) : evaluation.grid(node);
   }
 
   /** Many values, where operators work element by element. */

@@ -1,6 +1,6 @@
 package squaresheet.formula;
 
-import java.util.List;
+import java.util.stream.Stream;
 import squaresheet.formula.Node.Operator;
 
 /** Operators and functions over arrays, element by element; single rows, columns and values stretch. */
@@ -16,20 +16,55 @@ final class ArrayWork {
     return Grid.of(array.rows().size(), array.rows().get(0).size(), values);
   }
 
-  static Grid of(Evaluation evaluation, Node node) {
+  /**
+   * Whether a part comes to an array without being asked to: an array constant, a name that stands for one, or an operator
+   * or a function of single values over these.
+   */
+  static boolean gives(Evaluation evaluation, Node node) {
+    if (node instanceof Node.Array) {
+      return true;
+    }
+    if (node instanceof Node.Name name) {
+      return evaluation
+          .scope()
+          .defined(name)
+          .filter(Node.Array.class::isInstance)
+          .isPresent();
+    }
+    if (node instanceof Node.Call call && Catalog.get(call.function()) == null) {
+      return false;
+    }
+    for (int i = 0; i < node.parts().size(); i++) {
+      if (!Trees.takesMany(node, i) && gives(evaluation, node.parts().get(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * The values of a part, element by element.
+   *
+   * @param cells whether cells under operators count as arrays too; else only arrays do, and cells give the one in the
+   *     formula's own row or column
+   */
+  static Grid of(Evaluation evaluation, Node node, boolean cells) {
     boolean operator = node instanceof Node.Binary binary
         && binary.operator().strength() < Operator.UNION.strength();
     if (operator || node instanceof Node.Unary) {
-      return each(evaluation, node, node.parts());
+      return each(evaluation, node, cells);
     }
     if (node instanceof Node.Call call && Catalog.get(call.function()) != null) {
-      return called(evaluation, call);
+      return called(evaluation, call, cells);
     }
-    return evaluation.grid(node);
+    return cells || gives(evaluation, node)
+        ? evaluation.grid(node)
+        : Grid.of(evaluation.scalar(node));
   }
 
-  private static Grid each(Evaluation evaluation, Node node, List<Node> parts) {
-    Grid[] operands = parts.stream().map(part -> of(evaluation, part)).toArray(Grid[]::new);
+  private static Grid each(Evaluation evaluation, Node node, boolean cells) {
+    Grid[] operands =
+        node.parts().stream().map(part -> of(evaluation, part, cells)).toArray(Grid[]::new);
     return stretched(operands, held -> {
       if (node instanceof Node.Unary unary) {
         return Evaluation.signed(unary.sign(), held[0]);
@@ -38,22 +73,44 @@ final class ArrayWork {
     });
   }
 
-  private static Grid called(Evaluation evaluation, Node.Call call) {
+  private static Grid called(Evaluation evaluation, Node.Call call, boolean cells) {
     Spec spec = Catalog.get(call.function());
     Grid[] singles = new Grid[call.arguments().size()];
     boolean many = false;
     for (int i = 0; i < singles.length; i++) {
       Node argument = call.arguments().get(i);
       if (spec.takes(i) == 's' && !(argument instanceof Node.Omitted)) {
-        singles[i] = of(evaluation, argument);
+        singles[i] = of(evaluation, argument, cells || ReferenceWork.chooses(call, i));
         many |= !singles[i].isSingle();
       }
     }
-    if (!many) {
-      return evaluation.grid(call);
+    if (many) {
+      return manyCalls(evaluation, call, singles, cells);
     }
-    return stretched(
-        singles, held -> spec.body().apply(new Arguments(evaluation, call.arguments(), held)));
+    Value[] held = Stream.of(singles).map(it -> it == null ? null : it.at(0)).toArray(Value[]::new);
+    return once(
+        call, singles, new Arguments(evaluation, call.arguments(), held, cells), spec.body());
+  }
+
+  private static Grid manyCalls(
+      Evaluation evaluation, Node.Call call, Grid[] singles, boolean cells) {
+    if (call.function().equals("INDEX")) {
+      throw Signal.notChecked("INDEX with several rows or columns at once is not followed");
+    }
+    Spec spec = Catalog.get(call.function());
+    return stretched(singles, held -> spec.body()
+        .apply(new Arguments(evaluation, call.arguments(), held, cells)));
+  }
+
+  private static Grid once(Node.Call call, Grid[] singles, Arguments arguments, Spec.Body body) {
+    try {
+      if (ReferenceWork.gives(call)) {
+        return ReferenceWork.of(call, arguments, index -> singles[index]);
+      }
+      return Grid.of(body.apply(arguments));
+    } catch (Signal signal) {
+      return Grid.of(signal.fault());
+    }
   }
 
   private interface Element {

@@ -46,7 +46,16 @@ final class CellScope implements Scope {
 
   @Override
   public Optional<Node> defined(Node.Name name) {
-    return tabs.defined(name, here.sheet());
+    return tabs.defined(name, here.sheet()).or(() -> wholeTable(name));
+  }
+
+  /** A table's name alone stands for its rows without headings and totals. */
+  private Optional<Node> wholeTable(Node.Name name) {
+    return tabs.workbook().sheets().stream()
+        .flatMap(sheet -> sheet.tables().stream())
+        .filter(table -> table.name().equalsIgnoreCase(name.name()))
+        .findFirst()
+        .map(table -> new Node.Table(table.name(), List.of(), "", "", name.at()));
   }
 
   @Override

@@ -82,7 +82,7 @@ final class ConditionFunctions {
     }
     Ref first = added.asked.first();
     Block block = new Block(first, first.plus(cells.rows - 1, cells.columns - 1));
-    return arguments.evaluation().cells(added.sheet, block);
+    return arguments.evaluation().cells(added.sheet(), block);
   }
 
   private static void requireCells(Grid grid) {

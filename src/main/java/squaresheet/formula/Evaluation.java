@@ -2,6 +2,7 @@ package squaresheet.formula;
 
 import java.util.IdentityHashMap;
 import java.util.Optional;
+import java.util.Set;
 import squaresheet.formula.Node.Operator;
 import squaresheet.formula.Node.Sign;
 import squaresheet.sheet.Address;
@@ -16,6 +17,8 @@ final class Evaluation {
 
   /** Names that stand for names that stand for names: more than any workbook needs. */
   private static final int NAMES_DEEP = 32;
+
+  private static final Set<String> MAKE_ARRAYS = Set.of("ROW", "COLUMN");
 
   static final Value BLANK = new Value.Blank();
   private static final Value TRUE = new Value.Truth(true);
@@ -158,10 +161,10 @@ final class Evaluation {
     if (spec == null) {
       throw Signal.notChecked("function " + call.function() + " is not followed");
     }
-    return spec.body().apply(new Arguments(this, call.arguments(), null));
+    return spec.body().apply(new Arguments(this, call.arguments(), null, false));
   }
 
-  /** Many values where references and arrays are wanted; operators inside still give one value. */
+  /** Many values where references and arrays are wanted; operators over cells inside still give one value. */
   Grid grid(Node node) {
     if (node instanceof Node.Reference reference) {
       return cells(reference);
@@ -179,18 +182,30 @@ final class Evaluation {
         && binary.operator().strength() >= Operator.UNION.strength()) {
       return ReferenceWork.combined(this, binary);
     }
+    if (ArrayWork.gives(this, node)) {
+      return ArrayWork.of(this, node, false);
+    }
     if (node instanceof Node.Call call && ReferenceWork.gives(call)) {
       return ReferenceWork.of(this, call);
     }
     if (node instanceof Node.Call call && Catalog.get(call.function()) != null) {
-      return Grid.of(call(call));
+      return untouched(call, Grid.of(call(call)));
     }
     return Grid.of(scalar(node));
   }
 
+  /** Many rows or columns at once are made outside array formulas by some programs only. */
+  private static Grid untouched(Node.Call call, Grid result) {
+    if (!result.isSingle() && MAKE_ARRAYS.contains(call.function())) {
+      throw Signal.notChecked(
+          call.function() + " of several cells outside an array formula differs between programs");
+    }
+    return result;
+  }
+
   /** Many values, computed element by element where operators and functions meet arrays. */
   Grid array(Node node) {
-    return ArrayWork.of(this, node);
+    return ArrayWork.of(this, node, true);
   }
 
   private Grid names(Node.Name name) {
@@ -244,11 +259,12 @@ final class Evaluation {
     return ReferenceWork.own(this, sheet(reference), reference.block());
   }
 
-  private Value intersected(Grid grid) {
+  /** One value of many: the cell in the formula's own row or column where these are cells. */
+  Value intersected(Grid grid) {
     if (!grid.isReference()) {
       return grid.toValue();
     }
-    return grid.isSingle() ? grid.at(0) : ReferenceWork.own(this, grid.sheet, grid.asked);
+    return grid.isSingle() ? grid.at(0) : ReferenceWork.own(this, grid.sheet(), grid.asked);
   }
 
   /** Where a reference lies; its cells are not asked for. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Ref;
 
 /** Values in rows and columns while they are computed with; where they are cells, it knows which. */
 final class Grid {
@@ -11,8 +12,8 @@ final class Grid {
   final int rows;
   final int columns;
   private final List<Value> cells;
-  /** The sheet these cells stand on, or null where this is no reference. */
-  final String sheet;
+  /** The sheet these cells stand on; null where this is no reference, or one of several blocks. */
+  private final String sheet;
   /** The block as it was asked for, which may reach beyond the used cells; null where this is no reference. */
   final Block asked;
 
@@ -42,6 +43,24 @@ final class Grid {
   static Grid reference(Value value, Address cell) {
     Block one = new Block(cell.ref(), cell.ref());
     return new Grid(1, 1, List.of(value), cell.sheet(), one);
+  }
+
+  /** Blocks of cells taken together, one below the other. */
+  static Grid union(Value.Matrix column) {
+    return new Grid(
+        column.rows(),
+        1,
+        column.cells(),
+        null,
+        new Block(new Ref(0, 0), new Ref(column.rows() - 1, 0)));
+  }
+
+  /** The sheet these cells stand on, where they are one block. */
+  String sheet() {
+    if (sheet == null) {
+      throw Signal.notChecked("several blocks of cells where one is asked for");
+    }
+    return sheet;
   }
 
   boolean isReference() {

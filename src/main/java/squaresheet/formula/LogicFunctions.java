@@ -34,7 +34,7 @@ final class LogicFunctions {
         new Spec("ISODD", 1, 1, "s", it -> truth(whole(it) % 2 != 0)),
         new Spec("N", 1, 1, "s", LogicFunctions::numberOf),
         new Spec("T", 1, 1, "s", LogicFunctions::textOf),
-        new Spec("TYPE", 1, 1, "s", LogicFunctions::typeOf),
+        new Spec("TYPE", 1, 1, "m", LogicFunctions::typeOf),
         new Spec("ERROR.TYPE", 1, 1, "s", LogicFunctions::faultOf));
   }
 
@@ -136,7 +136,11 @@ final class LogicFunctions {
   }
 
   private static Value typeOf(Arguments arguments) {
-    Value value = arguments.value(0);
+    Grid grid = arguments.grid(0);
+    if (!grid.isSingle()) {
+      return Value.of(64);
+    }
+    Value value = grid.at(0);
     if (value instanceof Value.Fault) {
       return Value.of(16);
     }

@@ -13,11 +13,11 @@ final class LookupFunctions {
     return List.of(
         new Spec("VLOOKUP", 3, 4, "smss", it -> table(it, true)),
         new Spec("HLOOKUP", 3, 4, "smss", it -> table(it, false)),
-        new Spec("LOOKUP", 2, 3, "smm", LookupFunctions::lookup),
+        new Spec("LOOKUP", 2, 3, "saa", LookupFunctions::lookup),
         new Spec("MATCH", 2, 3, "sms", LookupFunctions::match),
         new Spec("XMATCH", 2, 4, "smss", it -> Value.of(Search.extended(it, 2, 3) + 1)),
         new Spec("XLOOKUP", 3, 6, "smmsss", LookupFunctions::extended),
-        new Spec("INDEX", 2, 4, "msss", it -> indexed(it).toValue()),
+        new Spec("INDEX", 2, 4, "asss", it -> it.evaluation().intersected(indexed(it))),
         new Spec("CHOOSE", 2, Spec.ANY, "s", LookupFunctions::chosen),
         new Spec("ROW", 0, 1, "m", it -> place(it, true)),
         new Spec("COLUMN", 0, 1, "m", it -> place(it, false)),
@@ -63,7 +63,7 @@ final class LookupFunctions {
 
   private static Value lookup(Arguments arguments) {
     Value wanted = arguments.sound(0);
-    Grid grid = arguments.grid(1);
+    Grid grid = arguments.array(1);
     boolean wide = grid.columns > grid.rows;
     Grid keys = grid.rows > 1 && grid.columns > 1 ? line(grid, 0, !wide) : grid;
     int found = Search.lastAtMost(keys, wanted);
@@ -71,7 +71,7 @@ final class LookupFunctions {
       throw Signal.MISSING;
     }
     if (arguments.has(2)) {
-      Grid results = arguments.grid(2);
+      Grid results = arguments.array(2);
       results.lineLength();
       return results.rows == 1 ? results.at(0, found) : results.at(found, 0);
     }
@@ -81,6 +81,7 @@ final class LookupFunctions {
   private static Value match(Arguments arguments) {
     Value wanted = arguments.sound(0);
     Grid cells = arguments.grid(1);
+    requireOneReading(arguments, cells);
     cells.lineLength();
     double kind = arguments.number(2, 1);
     int found = kind == 0
@@ -90,6 +91,14 @@ final class LookupFunctions {
       throw Signal.MISSING;
     }
     return Value.of(found + 1);
+  }
+
+  /** Cells under operators are one cell to some programs here and an array to others. */
+  private static void requireOneReading(Arguments arguments, Grid cells) {
+    if (cells.isSingle() && !cells.isReference() && !arguments.array(1).isSingle()) {
+      throw Signal.notChecked(
+          "MATCH in cells under operators, outside an array formula, differs between programs");
+    }
   }
 
   private static Value extended(Arguments arguments) {
@@ -114,18 +123,21 @@ final class LookupFunctions {
 
   /** The part of a reference or array that INDEX gives. */
   static Grid indexed(Arguments arguments) {
-    Grid grid = arguments.grid(0);
+    Grid grid = arguments.array(0);
     boolean line = grid.askedRows() == 1 && arguments.size() == 2;
     int row = line ? 0 : arguments.whole(1, 0);
     int column = line ? arguments.whole(1, 0) : arguments.whole(2, 0);
-    if (arguments.whole(3, 1) != 1 || row < 0 || column < 0) {
+    if (row < 0 || column < 0) {
       throw Signal.VALUE;
+    }
+    if (arguments.has(3)) {
+      throw Signal.notChecked("INDEX into one of several blocks is not followed");
     }
     if (row > grid.askedRows() || column > grid.askedColumns()) {
       throw Signal.REFERENCE;
     }
     if (grid.isReference()) {
-      return arguments.evaluation().cells(grid.sheet, part(grid.asked, row, column));
+      return arguments.evaluation().cells(grid.sheet(), part(grid.asked, row, column));
     }
     return inner(grid, row, column);
   }

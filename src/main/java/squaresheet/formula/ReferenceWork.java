@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import squaresheet.formula.Node.Operator;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -44,13 +45,13 @@ final class ReferenceWork {
     if (!left.isReference() || !right.isReference()) {
       throw Signal.notChecked("'" + Printer.print(node, false) + "' is not a plain reference");
     }
-    if (!left.sheet.equals(right.sheet)) {
+    if (!left.sheet().equals(right.sheet())) {
       throw Signal.VALUE;
     }
     Block block = node.operator() == Operator.RANGE
         ? around(left.asked, right.asked)
         : shared(left.asked, right.asked);
-    return evaluation.cells(left.sheet, block);
+    return evaluation.cells(left.sheet(), block);
   }
 
   private static Grid union(Grid left, Grid right) {
@@ -62,9 +63,7 @@ final class ReferenceWork {
       all.add(right.at(i));
     }
     Value.Matrix column = Value.Matrix.column(all);
-    return left.isReference() && right.isReference()
-        ? Grid.reference(column, "", new Block(new Ref(0, 0), new Ref(all.size() - 1, 0)))
-        : Grid.of(column);
+    return left.isReference() && right.isReference() ? Grid.union(column) : Grid.of(column);
   }
 
   private static Block around(Block a, Block b) {
@@ -93,11 +92,23 @@ final class ReferenceWork {
     return GIVE.contains(call.function()) && call.arguments().size() >= 2;
   }
 
+  /** Whether that argument of the call may be handed on as it is: cells stay cells. */
+  static boolean chooses(Node.Call call, int argument) {
+    return argument > 0 && gives(call) && !call.function().equals("INDEX");
+  }
+
   static Grid of(Evaluation evaluation, Node.Call call) {
-    Arguments arguments = new Arguments(evaluation, call.arguments(), null);
+    return of(
+        call,
+        new Arguments(evaluation, call.arguments(), null, false),
+        index -> evaluation.grid(call.arguments().get(index)));
+  }
+
+  /** What the call gives, where its parts are worked out by {@code part}. */
+  static Grid of(Node.Call call, Arguments arguments, IntFunction<Grid> part) {
     return switch (call.function()) {
-      case "IF" -> chosen(evaluation, arguments, arguments.truth(0) ? 1 : 2);
-      case "CHOOSE" -> chosen(evaluation, arguments, choice(arguments));
+      case "IF" -> chosen(arguments, arguments.truth(0) ? 1 : 2, part);
+      case "CHOOSE" -> chosen(arguments, choice(arguments), part);
       default -> LookupFunctions.indexed(arguments);
     };
   }
@@ -110,9 +121,10 @@ final class ReferenceWork {
     return choice;
   }
 
-  private static Grid chosen(Evaluation evaluation, Arguments arguments, int index) {
-    return index < arguments.size()
-        ? evaluation.grid(arguments.node(index))
-        : Grid.of(Evaluation.truth(false));
+  private static Grid chosen(Arguments arguments, int index, IntFunction<Grid> part) {
+    if (index >= arguments.size()) {
+      return Grid.of(Evaluation.truth(false));
+    }
+    return arguments.has(index) ? part.apply(index) : Grid.of(new Value.Number(0));
   }
 }

@@ -48,7 +48,7 @@ final class Subtotals {
     Block asked = grid.asked;
     for (int i = 0; i < grid.size(); i++) {
       Ref ref = asked.first().plus(i / grid.columns, i % grid.columns);
-      Address cell = new Address(grid.sheet, ref);
+      Address cell = new Address(grid.sheet(), ref);
       if (!arguments.evaluation().scope().isSubtotal(cell)) {
         values.add(grid.at(i));
       }

@@ -53,6 +53,7 @@ class ThirdEngineTest {
       "CONCATENATE(\"x\",TRUE)",
       "CONCAT(\"x\",TRUE)",
       "TYPE(TRUE)",
+      "COUNTIF(B1:B5,7)",
       "ERROR.TYPE(SQRT(-1))",
       "FIND(\"\",\"ab\")",
       "DAYS(E4,E1)",
