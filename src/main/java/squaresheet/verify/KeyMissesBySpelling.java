@@ -2,13 +2,11 @@ package squaresheet.verify;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
-import squaresheet.formula.Node;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 
@@ -25,36 +23,22 @@ final class KeyMissesBySpelling implements Check<FormulaCell> {
 
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
-    return cell.calls("SUMIF", "COUNTIF", "AVERAGEIF", "SUMIFS", "COUNTIFS")
-        .flatMap(call -> keys(cell, call))
-        .limit(1);
+    return Keys.asked(cell).flatMap(key -> missed(cell, key)).limit(1);
   }
 
-  private static Stream<Finding> keys(FormulaCell cell, Node.Call call) {
-    int from = call.function().equals("SUMIFS") ? 1 : 0;
-    return IntStream.iterate(from, i -> i + 1 < call.arguments().size(), i -> i + 2)
-        .boxed()
-        .flatMap(i -> cell.cells(call.arguments().get(i)).stream()
-            .flatMap(list -> missed(cell, list, call.arguments().get(i + 1))));
-  }
-
-  private static Stream<Finding> missed(FormulaCell cell, Cells list, Node key) {
-    Value wanted = cell.book().reckoning().evaluate(key, cell.at());
-    if (!(wanted instanceof Value.Text text) || text.value().matches("[<>=].*|.*[*?~].*|\\s*")) {
-      return Stream.empty();
-    }
+  private static Stream<Finding> missed(FormulaCell cell, Keys key) {
     List<Address> near = new ArrayList<>();
-    for (Address each : (Iterable<Address>) list.each()::iterator) {
+    for (Address each : (Iterable<Address>) key.list().each()::iterator) {
       if (cell.book().value(each) instanceof Value.Text there) {
-        if (there.value().equalsIgnoreCase(text.value())) {
+        if (there.value().equalsIgnoreCase(key.key())) {
           return Stream.empty();
         }
-        if (Words.stem(there.value()).equals(Words.stem(text.value()))) {
+        if (Words.stem(there.value()).equals(Words.stem(key.key()))) {
           near.add(each);
         }
       }
     }
-    return near.isEmpty() ? Stream.empty() : Stream.of(says(cell, text.value(), near));
+    return near.isEmpty() ? Stream.empty() : Stream.of(says(cell, key.key(), near));
   }
 
   private static Finding says(FormulaCell cell, String wanted, List<Address> near) {

@@ -1,9 +1,8 @@
 package squaresheet.verify;
 
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
@@ -28,27 +27,16 @@ record PitchFactor(Table table, int along, double rise, int across, double facto
 
   /** Every item of the table, where it has both columns. */
   static Stream<PitchFactor> in(Table table) {
-    List<Integer> pitches = properties(table, Words::isPitch);
-    List<Integer> factors = properties(
-        table,
-        heading -> FACTOR.matcher(heading).find() && !OTHER.matcher(heading).find());
-    return pitches.size() == 1 && factors.size() == 1
-        ? table.items().boxed().flatMap(along -> of(table, along, pitches.get(0), factors.get(0)))
+    Optional<Integer> pitch = table.property(Words::isPitch);
+    Optional<Integer> factor = table.property(PitchFactor::isFactor);
+    return pitch.isPresent() && factor.isPresent()
+        ? table.items().boxed().flatMap(along -> of(table, along, pitch.get(), factor.get()))
         : Stream.empty();
   }
 
-  private static List<Integer> properties(
-      Table table, java.util.function.Predicate<String> heading) {
-    int last = Stream.concat(
-            table.inputs().stream(), table.forms().stream().map(Table.Form::across))
-        .mapToInt(it -> it)
-        .max()
-        .orElse(0);
-    return IntStream.rangeClosed(0, last)
-        .filter(across ->
-            heading.test(table.tab().heading(table.ref(table.first(), across), table.axis())))
-        .boxed()
-        .toList();
+  /** Whether a heading stands over pitch factors, not over those of hips, labour and the like. */
+  static boolean isFactor(String heading) {
+    return FACTOR.matcher(heading).find() && !OTHER.matcher(heading).find();
   }
 
   private static Stream<PitchFactor> of(Table table, int along, int pitch, int across) {

@@ -30,6 +30,7 @@ final class Subjects {
         PitchCell.class,
         all.of(TypedCell.class).stream().flatMap(cell -> PitchCell.of(cell).stream()));
     all.put(PitchFactor.class, all.of(Table.class).stream().flatMap(PitchFactor::in));
+    all.put(Underlayment.class, all.of(Table.class).stream().flatMap(Underlayment::in));
     all.put(LikeSheets.class, LikeSheets.in(book));
     all.put(RateUse.class, RateWalk.uses(book).stream());
     all.put(

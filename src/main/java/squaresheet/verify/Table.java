@@ -1,6 +1,9 @@
 package squaresheet.verify;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
@@ -60,6 +63,28 @@ record Table(Tab tab, Axis axis, int first, int last, List<Integer> inputs, List
             inputs.stream().mapToInt(it -> it), forms.stream().mapToInt(Form::across))
         .max()
         .orElse(0);
+  }
+
+  /** The properties whose heading is one of those, texts beside the numbers included. */
+  List<Integer> properties(Predicate<String> heading) {
+    return IntStream.rangeClosed(0, rightmost() + 2)
+        .filter(across -> heading.test(heading(across)))
+        .boxed()
+        .toList();
+  }
+
+  /** The only property whose heading is one of those. */
+  Optional<Integer> property(Predicate<String> heading) {
+    List<Integer> all = properties(heading);
+    return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+  }
+
+  String heading(int across) {
+    return tab.heading(ref(first, across), axis);
+  }
+
+  OptionalDouble number(int along, int across) {
+    return tab.book().number(at(along, across));
   }
 
   boolean contains(Ref ref) {

@@ -14,6 +14,10 @@ final class Words {
       "excluded|excl|by others|others|optional|option|alternate|not in contract|not included|n\\.?i\\.?c|not used|unused|spare|membrane");
   private static final Pattern CREDIT = words(
       "credits?|returns?|returned|refunds?|allowances?|discounts?|rebates?|deduct(ion)?s?|less|adjustments?");
+  private static final Pattern FLAT = words(
+      "flat|low[ -]?slope|dead level|membrane|roll(ed)? roofing|self[ -]?adhered|peel and stick|ice and water");
+  private static final Pattern POLICY =
+      words("local|stricter|manufacturer|maker|policy|county|city|our rule|by code|as required");
   private static final Pattern PITCH = words("pitch|slope|rise|x ?/ ?12|/ ?12|in 12");
   private static final Pattern DATE =
       words("date|day|survey|surveyed|time|hours?|when|valid|visit|start|finish");
@@ -43,6 +47,16 @@ final class Words {
 
   static boolean saysCredit(String text) {
     return CREDIT.matcher(text).find();
+  }
+
+  /** Whether someone says that the item has no shingles, or a covering of its own beneath them. */
+  static boolean saysFlat(String text) {
+    return FLAT.matcher(text).find();
+  }
+
+  /** Whether someone says that a stricter rule than the usual one holds. */
+  static boolean saysPolicy(String text) {
+    return POLICY.matcher(text).find();
   }
 
   static boolean isPitch(String heading) {
