@@ -25,6 +25,10 @@ final class Subjects {
     all.put(SumCell.class, all.of(FormulaCell.class).stream().flatMap(cell -> cell.calls(
             "SUM", "SUBTOTAL")
         .flatMap(call -> SumCell.of(cell, call).stream())));
+    all.put(
+        Addition.class,
+        all.of(FormulaCell.class).stream().flatMap(cell -> Addition.of(cell).stream()));
+    all.put(Corner.class, all.of(SumCell.class).stream().flatMap(sum -> Corner.of(sum).stream()));
     all.put(TypedCell.class, book.tabs().stream().flatMap(Subjects::typed));
     all.put(
         PitchCell.class,
