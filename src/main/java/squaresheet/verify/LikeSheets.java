@@ -71,8 +71,8 @@ record LikeSheets(Tab tab, List<Tab> like) {
   }
 
   /** Whether the sheet is a copy of the other, by its name: {@code Roof (2)}, {@code Copy of Roof}, {@code Roof old}. */
-  static boolean isCopy(Tab tab, Tab other) {
-    return !tab.name().equals(other.name()) && base(tab).equals(lower(other.name()));
+  static boolean isCopy(Tab copy, Tab original) {
+    return !copy.name().equals(original.name()) && base(copy).equals(lower(original.name()));
   }
 
   private static String base(Tab tab) {
