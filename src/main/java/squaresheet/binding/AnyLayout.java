@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
 
@@ -81,9 +82,15 @@ public final class AnyLayout {
     return Read.of(new AnyLayout(book, file, put, findings), all);
   }
 
-  /** A mapping file that says what is bound and, with question marks, what is not sure. */
+  /** A mapping file that says what is bound and, with question marks, what is not sure or not bound. */
   public String mapping() {
-    return Mapping.write(guesses);
+    List<Finding> unbound = read().findings().stream()
+        .filter(finding -> finding.info().equals(Complaint.NOT_BOUND.info()))
+        .filter(finding -> guesses.stream()
+            .noneMatch(guess ->
+                finding.where() instanceof Where.InCell in && in.cell().equals(guess.at())))
+        .toList();
+    return Mapping.write(book, guesses, unbound);
   }
 
   /** The edits that keep the agreed binding in the workbook. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
@@ -18,6 +19,9 @@ final class FormulaEvidence {
 
   private static final double PROVEN = 0.9;
   private static final double UNSURE = 0.6;
+  /** Square inches in a square foot, square feet in a square metre and back, square mm and cm in a square metre. */
+  private static final Pattern CONVERSION = Pattern.compile(
+      "(?<![\\w.])(144|10\\.76\\d*|0?\\.0929\\d*|1000000|10000|1000|1E6|1E4)(?![\\w.])");
 
   private final FoundTable table;
 
@@ -136,6 +140,14 @@ final class FormulaEvidence {
         && texts.stream().allMatch(text -> text.matches(".*\\d.*(['\"′″’”]|[a-zA-Z]).*"));
   }
 
+  /** Whether an area is worked out with a number that turns one unit into another. */
+  private boolean isConverted() {
+    return List.of("plan_area", "sloped_area").stream()
+        .flatMap(area -> table.rows(FoundTable.Row.DATA).stream()
+            .map(row -> table.cell(row, area).formula()))
+        .anyMatch(formula -> CONVERSION.matcher(formula).find());
+  }
+
   private Optional<UnitWord> implied(FoundColumn column) {
     boolean area = column.meaning().holds() == Holds.AREA;
     boolean metric = table.columns().stream()
@@ -149,7 +161,7 @@ final class FormulaEvidence {
         .anyMatch(other -> table.rows(FoundTable.Row.DATA).stream()
             .anyMatch(
                 row -> table.grid().cell(row, other.at()).formula().matches(".*/ ?100\\b.*")));
-    if (metric == (feet || hundredth)) {
+    if (metric == (feet || hundredth) || isConverted()) {
       return Optional.empty();
     }
     return UnitWords.ofSymbol(metric ? (area ? "m²" : "m") : area ? "sq ft" : "ft");

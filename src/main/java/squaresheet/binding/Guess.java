@@ -1,5 +1,7 @@
 package squaresheet.binding;
 
+import java.util.List;
+import squaresheet.finding.Read;
 import squaresheet.sheet.Address;
 
 /**
@@ -37,9 +39,46 @@ public record Guess(
     return new Guess(table, property, unit, at, across, 1, "agreed");
   }
 
+  /** The same cell, taken for something else. */
+  Guess as(String otherTable, String otherProperty, String otherUnit) {
+    return new Guess(otherTable, otherProperty, otherUnit, at, across, sure, why);
+  }
+
+  /** The same, no surer than this, for one more reason. */
+  Guess doubted(double most, String reason) {
+    return new Guess(table, property, unit, at, across, Math.min(sure, most), why + "; " + reason);
+  }
+
   /** The same in another unit. */
   public Guess in(String otherUnit) {
     return new Guess(table, property, otherUnit, at, across, sure, why);
+  }
+
+  /** What it is, in words: {@code sloped area}. */
+  public String inWords() {
+    return property.replace('_', ' ');
+  }
+
+  /** Everything that a cell of the table can be. */
+  public List<String> choices() {
+    return Words.of(table).stream()
+        .filter(meaning -> meaning.role() != Meaning.Role.TITLE)
+        .map(Meaning::property)
+        .toList();
+  }
+
+  /** Whether its numbers are lengths or areas of which nobody says the unit. */
+  public boolean wantsUnit() {
+    return unit.isEmpty()
+        && Words.find(table, property).filter(Meaning::isMeasured).isPresent();
+  }
+
+  /**
+   * What a person says it is: {@code y}, {@code y ft}, {@code eave}, {@code sloped area in sq ft}, {@code edges.length m}. A
+   * finding where that cannot be.
+   */
+  public Read<Guess> told(String words) {
+    return Told.of(this, words);
   }
 
   /** For people: {@code Planes!B5 is planes.eave in ft (95 %: heading 'Length (ft)' says length)}. */

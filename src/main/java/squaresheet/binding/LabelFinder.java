@@ -20,6 +20,9 @@ final class LabelFinder {
   private static final int DEEPEST = 2000;
 
   private static final int WIDEST = 64;
+  /** A whole number up to this may be a percentage written without its sign; it is looked into when it is read. */
+  private static final double LARGEST_PERCENT = 60;
+
   /** Only part of the label says so: what remains may change the meaning, so it is asked. */
   private static final double LEAST = 0.6;
 
@@ -33,26 +36,32 @@ final class LabelFinder {
     this.meanings = meanings;
   }
 
-  /** The labels of the table's words on a grid, the surest for each meaning first. */
+  /** The labels of the table's words on a grid, the surest for each meaning only. */
   static List<FoundLabel> find(Grid grid, List<FoundTable> tables, String words) {
-    return new LabelFinder(grid, tables, Words.of(words)).find();
-  }
-
-  private List<FoundLabel> find() {
     Map<String, FoundLabel> best = new TreeMap<>();
-    for (int row = 0; row < Math.min(grid.rows(), DEEPEST); row++) {
-      for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
-        for (FoundLabel label : at(row, column)) {
-          best.merge(
-              label.meaning().property(),
-              label,
-              (one, other) -> other.sure() > one.sure() ? other : one);
-        }
-      }
-    }
+    all(grid, tables, words)
+        .forEach(label -> best.merge(
+            label.meaning().property(),
+            label,
+            (one, other) -> other.sure() > one.sure() ? other : one));
     return best.values().stream()
         .sorted(Comparator.comparingInt(FoundLabel::row))
         .toList();
+  }
+
+  /** Every label of the table's words on a grid, row by row; several may mean the same. */
+  static List<FoundLabel> all(Grid grid, List<FoundTable> tables, String words) {
+    return new LabelFinder(grid, tables, Words.of(words)).all();
+  }
+
+  private List<FoundLabel> all() {
+    List<FoundLabel> all = new ArrayList<>();
+    for (int row = 0; row < Math.min(grid.rows(), DEEPEST); row++) {
+      for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
+        all.addAll(at(row, column));
+      }
+    }
+    return all;
   }
 
   private List<FoundLabel> at(int row, int column) {
@@ -110,6 +119,7 @@ final class LabelFinder {
     Optional<UnitWord> unit = heading
         .unit()
         .filter(word -> meaning.holds().takes(word.kind()))
+        .filter(word -> meaning.holds() != Holds.NUMBER || word.kind() == Holds.NUMBER)
         .or(() -> UnitWords.find(grid.text(row, column + 1)));
     String why = "label '" + heading.text() + "' stands " + side + " it";
     return new FoundLabel(meaning, grid, heading, row, column, unit, score, why);
@@ -117,6 +127,26 @@ final class LabelFinder {
 
   private static boolean fits(Meaning meaning, Cell cell) {
     Predicate<Cell> number = Cells::isLikeANumber;
-    return !cell.isBlank() && (!meaning.holds().isNumeric() || number.test(cell));
+    return !cell.isBlank()
+        && (!meaning.holds().isNumeric() || number.test(cell))
+        && (meaning.holds() != Holds.RATIO || isLikeARatio(cell))
+        && (meaning.holds() != Holds.MONEY || !isShownAsRatio(cell))
+        && (meaning.holds() != Holds.PITCH || isLikeAPitch(cell));
+  }
+
+  /** A ratio is at most 1, or written in percent; what is larger is rather an amount. */
+  private static boolean isLikeARatio(Cell cell) {
+    return isShownAsRatio(cell)
+        || Cells.number(cell).stream()
+            .allMatch(it -> it <= 1 || (it <= LARGEST_PERCENT && it == Math.rint(it)));
+  }
+
+  private static boolean isShownAsRatio(Cell cell) {
+    return cell.format().contains("%") || Cells.text(cell).endsWith("%");
+  }
+
+  private static boolean isLikeAPitch(Cell cell) {
+    return Cells.number(cell).stream().allMatch(it -> it > 0 && it < 90)
+        && Cells.words(cell).stream().allMatch(it -> it.matches("[\\d.,]+\\s*(\\D.{0,8})?"));
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
 
@@ -21,7 +22,10 @@ import squaresheet.sheet.Workbook;
 final class Mapping {
 
   private static final List<String> HEADINGS =
-      List.of("sheet", "cell", "table", "property", "unit", "items", "sure");
+      List.of("sheet", "cell", "written", "table", "property", "unit", "items", "why");
+
+  /** A line that nobody has filled in yet. */
+  private static final String OPEN = "?";
 
   private final Workbook book;
   private final String file;
@@ -60,30 +64,38 @@ final class Mapping {
       return;
     }
     String property = field(line, "property");
+    if (property.equals(OPEN)) {
+      return;
+    }
     put.removeIf(guess -> guess.at().equals(at.get()));
     if (property.isEmpty() || property.equals("-")) {
       return;
     }
-    if (Words.find(field(line, "table"), property).isEmpty()) {
+    String unit = field(line, "unit");
+    if (isKnown(line, property, unit)) {
+      put.add(new Guess(
+          field(line, "table"),
+          property,
+          UnitWords.find(unit).map(UnitWord::toString).orElse(""),
+          at.get(),
+          field(line, "items").equals("across"),
+          1,
+          "the mapping says so"));
+    }
+  }
+
+  private boolean isKnown(NamedCsvRecord line, String property, String unit) {
+    boolean known = Words.find(field(line, "table"), property).isPresent();
+    boolean unitKnown = unit.isEmpty() || UnitWords.find(unit).isPresent();
+    if (!known) {
       says(
           line,
           "no property '" + field(line, "table") + "." + property + "'; known: "
               + known(field(line, "table")));
-      return;
-    }
-    String unit = field(line, "unit");
-    if (!unit.isEmpty() && UnitWords.find(unit).isEmpty()) {
+    } else if (!unitKnown) {
       says(line, "no unit '" + unit + "'; the cell is not bound");
-      return;
     }
-    put.add(new Guess(
-        field(line, "table"),
-        property,
-        UnitWords.find(unit).map(UnitWord::toString).orElse(""),
-        at.get(),
-        field(line, "items").equals("across"),
-        1,
-        "the mapping says so"));
+    return known && unitKnown;
   }
 
   private static String known(String table) {
@@ -92,7 +104,7 @@ final class Mapping {
   }
 
   private Optional<Address> address(NamedCsvRecord line) {
-    String sheet = field(line, "sheet");
+    String sheet = sheet(field(line, "sheet"));
     try {
       Ref ref = Ref.parse(field(line, "cell").replace("$", ""));
       if (book.sheet(sheet).isPresent()) {
@@ -105,6 +117,12 @@ final class Mapping {
     return Optional.empty();
   }
 
+  /** The name of the sheet; a mark that keeps a name from being taken for a formula falls away. */
+  private String sheet(String written) {
+    boolean marked = written.startsWith("'") && book.sheet(written).isEmpty();
+    return marked ? written.substring(1) : written;
+  }
+
   private void says(NamedCsvRecord line, String sentence) {
     findings.add(Complaint.MAPPING_LINE.at(
         new Where.InLine(file, line.getStartingLineNumber(), ""), sentence));
@@ -114,23 +132,50 @@ final class Mapping {
     return line.findField(name).orElse("").strip();
   }
 
-  static String write(List<Guess> guesses) {
+  /** The list as a file to fill in: what is sure, then what is not, then the columns that nothing is bound to. */
+  static String write(Workbook book, List<Guess> guesses, List<Finding> unbound) {
     StringWriter text = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().build(text)) {
+      csv.writeComment(
+          " property: what the cell or the column under it is; - leaves it unbound, ? is not answered yet");
+      csv.writeComment(" tables and their properties: " + String.join(", ", Words.tables())
+          + ", job; see docs/binding.md");
       csv.writeRecord(HEADINGS);
-      for (Guess guess : guesses) {
-        csv.writeRecord(
-            guess.at().sheet(),
-            guess.at().ref().toString(),
-            guess.table(),
-            guess.isSure() ? guess.property() : "-",
-            guess.unit(),
-            guess.across() ? "across" : "down",
-            guess.isSure() ? guess.why() : "not sure: " + guess.property() + ", " + guess.why());
-      }
+      guesses.forEach(guess -> csv.writeRecord(line(book, guess)));
+      unbound.forEach(finding -> line(book, finding).ifPresent(csv::writeRecord));
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return text.toString();
+  }
+
+  private static List<String> line(Workbook book, Guess guess) {
+    return List.of(
+        safe(guess.at().sheet()),
+        guess.at().ref().toString(),
+        safe(Cells.text(book.cell(guess.at()))),
+        guess.table(),
+        guess.isSure() ? guess.property() : OPEN,
+        guess.unit(),
+        guess.across() ? "across" : "down",
+        safe(guess.isSure() ? guess.why() : "perhaps " + guess.property() + ": " + guess.why()));
+  }
+
+  private static Optional<List<String>> line(Workbook book, Finding finding) {
+    return finding.where() instanceof Where.InCell in
+        ? Optional.of(List.of(
+            safe(in.cell().sheet()),
+            in.cell().ref().toString(),
+            safe(Cells.text(book.cell(in.cell()))),
+            "",
+            OPEN,
+            "",
+            "",
+            safe(finding.says())))
+        : Optional.empty();
+  }
+
+  private static String safe(String text) {
+    return Content.safeForCsv(text);
   }
 }

@@ -39,6 +39,11 @@ record Meaning(String table, String property, Role role, Holds holds, List<Word>
    */
   record Word(List<String> tokens, boolean certain) {}
 
+  /** Whether its numbers mean nothing without a unit. */
+  boolean isMeasured() {
+    return holds == Holds.LENGTH || holds == Holds.AREA;
+  }
+
   /** The property in words, as items of the model spell it: {@code sloped area}. */
   String inWords() {
     return property.replace('_', ' ');

@@ -2,17 +2,29 @@ package squaresheet.binding;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import squaresheet.binding.FoundTable.Row;
 import squaresheet.binding.Meaning.Role;
+import squaresheet.formula.Formula;
+import squaresheet.formula.Node;
+import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
+import squaresheet.sheet.Ref;
 
 /** Tells the rows under a heading apart: items, prepared rows, bands, totals and notes; and says where the table ends. */
 final class Rows {
 
   private static final Set<String> TOTAL_WORDS =
       Set.of("total", "subtotal", "sum", "summe", "gesamt", "totaux", "suma");
+
+  private static final Pattern SUM =
+      Pattern.compile("(?is)\\s*\\+?(SUM|SUBTOTAL|AGGREGATE|SUMIFS?)\\(.*");
+
+  /** A name that fits the label of a single value this well stands beside one. */
+  private static final double SURELY_A_LABEL = 0.9;
 
   /** A table may have this many blank rows in a row; more, and it has ended. */
   private static final int BLANKS_INSIDE = 1;
@@ -46,7 +58,8 @@ final class Rows {
         blanks++;
       } else {
         Row kind = kind(row);
-        if (totalled && !goesOn(row, kind)) {
+        boolean parted = totalled || blanks > 0;
+        if ((totalled && !goesOn(row, kind)) || (parted && isOfAnotherKind(row, kind, sorted))) {
           break;
         }
         blanks = 0;
@@ -64,6 +77,50 @@ final class Rows {
       case BAND -> row + 1 < stop && kind(row + 1) == Row.DATA;
       case PREPARED, NOTE -> false;
     };
+  }
+
+  /**
+   * Whether a row behind a blank row or a sum looks like an item but is none: fewer of the cells that the items fill, or
+   * the label of a single value.
+   */
+  private boolean isOfAnotherKind(int row, Row kind, Map<Integer, Row> sorted) {
+    List<Integer> items = sorted.entrySet().stream()
+        .filter(entry -> entry.getValue() == Row.DATA)
+        .map(Map.Entry::getKey)
+        .toList();
+    if (kind == Row.TOTAL) {
+      return !isInColumnsOfSums(row, sorted);
+    }
+    if (kind != Row.DATA || items.isEmpty()) {
+      return false;
+    }
+    List<FoundColumn> usual = columns.stream()
+        .filter(column ->
+            items.stream().filter(item -> !isBlank(item, column)).count() * 2 >= items.size())
+        .toList();
+    long filled = usual.stream().filter(column -> !isBlank(row, column)).count();
+    return filled * 3 < usual.size() * 2L || isNamedLikeASingleValue(row);
+  }
+
+  /** Whether a further sum stands in a column in which one stood before. */
+  private boolean isInColumnsOfSums(int row, Map<Integer, Row> sorted) {
+    List<Integer> sums = sorted.entrySet().stream()
+        .filter(entry -> entry.getValue() == Row.TOTAL)
+        .map(Map.Entry::getKey)
+        .toList();
+    return sums.isEmpty()
+        || columns.stream()
+            .filter(column -> isQuantity(column) && !isBlank(row, column))
+            .anyMatch(column -> sums.stream().anyMatch(sum -> !isBlank(sum, column)));
+  }
+
+  private boolean isNamedLikeASingleValue(int row) {
+    return columns.stream()
+        .filter(column -> column.meaning().role() == Role.KEY)
+        .map(column -> Heading.of(grid.text(row, column.at())))
+        .filter(heading -> !heading.isEmpty())
+        .anyMatch(heading ->
+            Words.fits(heading, "job").stream().anyMatch(fit -> fit.score() >= SURELY_A_LABEL));
   }
 
   private Row kind(int row) {
@@ -90,11 +147,23 @@ final class Rows {
   }
 
   private boolean isTotal(int row) {
-    boolean says = false;
-    for (int column = first; column <= last && !says; column++) {
-      says = Tokens.of(grid.text(row, column)).stream().anyMatch(TOTAL_WORDS::contains);
+    boolean nothingTyped = columns.stream()
+        .noneMatch(column ->
+            isQuantity(column) && column.meaning().role() == Role.INPUT && isTyped(row, column));
+    boolean sums = isSumRow(row);
+    return saysTotal(row)
+        ? nothingTyped || sums
+        : sums && (isUnnamed(row) || (nothingTyped && hasOnlySums(row)));
+  }
+
+  private boolean saysTotal(int row) {
+    for (int column = first; column <= last; column++) {
+      List<String> words = Tokens.of(grid.text(row, column));
+      if (words.stream().anyMatch(TOTAL_WORDS::contains) || words.equals(List.of("all"))) {
+        return true;
+      }
     }
-    return says ? typedCount(row) == 0 || isSumRow(row) : isSumRow(row) && isUnnamed(row);
+    return false;
   }
 
   private boolean isUnnamed(int row) {
@@ -107,9 +176,28 @@ final class Rows {
     return columns.stream().anyMatch(column -> isSumOfThoseAbove(row, column));
   }
 
+  private boolean hasOnlySums(int row) {
+    return columns.stream()
+        .filter(column -> cell(row, column).isFormula())
+        .allMatch(column -> isSumOfThoseAbove(row, column));
+  }
+
+  /** Whether the formula is a sum that takes in a stretch of its own column (or row, where the table lies on its side). */
   private boolean isSumOfThoseAbove(int row, FoundColumn column) {
-    String formula = cell(row, column).formula().toUpperCase(java.util.Locale.ROOT);
-    return formula.matches("(SUM|SUBTOTAL|AGGREGATE|SUMIFS?)\\(.*");
+    String formula = cell(row, column).formula();
+    if (!SUM.matcher(formula).matches()) {
+      return false;
+    }
+    Optional<Ref> own = grid.address(row, column.at()).map(Address::ref);
+    boolean down =
+        grid.address(row + 1, column.at()).map(Address::ref).equals(own.map(ref -> ref.plus(1, 0)));
+    return Formula.parse(formula).value().stream()
+        .flatMap(it -> it.references().stream())
+        .map(Node.Reference::block)
+        .anyMatch(block -> own.stream()
+            .anyMatch(ref -> down
+                ? block.columns() == 1 && block.first().column() == ref.column()
+                : block.rows() == 1 && block.first().row() == ref.row()));
   }
 
   private long count(int row) {

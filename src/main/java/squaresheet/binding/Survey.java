@@ -2,10 +2,10 @@ package squaresheet.binding;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
@@ -23,26 +23,31 @@ final class Survey {
 
   List<Guess> guesses() {
     List<Guess> guesses = new ArrayList<>();
-    Map<String, Guess> values = new LinkedHashMap<>();
+    SingleValues values = new SingleValues(book);
     for (Sheet sheet : book.sheets()) {
       if (!StoredBinding.isOne(sheet)) {
         Grid grid = new SheetGrid(file, sheet);
         List<FoundTable> tables = tables(grid);
         tables.forEach(table -> columns(table, guesses));
-        LabelFinder.find(grid, tables, "job").forEach(label -> keep(values, guess(label)));
+        LabelFinder.all(grid, tables, "job").forEach(label -> values.add(guess(label)));
       }
     }
-    names().forEach(guess -> keep(values, guess));
-    guesses.addAll(values.values());
+    names().forEach(values::add);
+    guesses.addAll(values.settled(buildings(guesses)));
     return guesses;
+  }
+
+  /** The sheets with planes, where there is more than one. */
+  private static Set<String> buildings(List<Guess> guesses) {
+    Set<String> sheets = guesses.stream()
+        .filter(guess -> guess.table().equals("planes"))
+        .map(guess -> guess.at().sheet())
+        .collect(Collectors.toSet());
+    return sheets.size() > 1 ? sheets : Set.of();
   }
 
   static List<FoundTable> tables(Grid grid) {
     return TableFinder.find(grid).stream().map(FormulaEvidence::weigh).toList();
-  }
-
-  private static void keep(Map<String, Guess> values, Guess guess) {
-    values.merge(guess.property(), guess, (one, other) -> other.sure() > one.sure() ? other : one);
   }
 
   private static void columns(FoundTable table, List<Guess> guesses) {

@@ -38,10 +38,17 @@ final class TableFinder {
     List<FoundTable> all = new ArrayList<>(upright);
     new TableFinder(grid.turned())
         .find().stream()
-            .filter(table -> !table.rows(Row.DATA).isEmpty() && table.sure() > LYING_DOWN)
+            .filter(table -> table.sure() > LYING_DOWN && hasItems(table))
             .filter(table -> upright.stream().noneMatch(other -> overlapTurned(table, other)))
             .forEach(all::add);
     return all;
+  }
+
+  /** Whether its items have names, or are several: one value behind each label is a list of single values. */
+  private static boolean hasItems(FoundTable table) {
+    boolean named = table.columns().stream()
+        .anyMatch(column -> column.meaning().role() == Role.KEY && column.isSure());
+    return table.rows(Row.DATA).size() > (named ? 0 : 1);
   }
 
   private static boolean overlapTurned(FoundTable turned, FoundTable upright) {

@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,11 @@ final class UnitWords {
     return BY_WORD.values().stream()
         .filter(unit -> unit.toString().equals(symbol))
         .findFirst();
+  }
+
+  /** Our spellings of all units. */
+  static List<String> symbols() {
+    return BY_WORD.values().stream().map(UnitWord::symbol).distinct().toList();
   }
 
   private static Optional<UnitWord> price(String plain) {

@@ -1,7 +1,10 @@
 package squaresheet.cli;
 
+import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Help.Ansi;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
@@ -12,11 +15,38 @@ final class Console {
   private final PrintWriter out;
   private final PrintWriter err;
   private final Ansi ansi;
+  private final Optional<BufferedReader> answers;
 
-  Console(PrintWriter out, PrintWriter err, Ansi ansi) {
+  /**
+   * A console.
+   *
+   * @param answers where a person answers from; nothing where nobody can be asked
+   */
+  Console(PrintWriter out, PrintWriter err, Ansi ansi, Optional<BufferedReader> answers) {
     this.out = out;
     this.err = err;
     this.ansi = ansi;
+    this.answers = answers;
+  }
+
+  /** Whether there is someone to answer. */
+  boolean mayAsk() {
+    return answers.isPresent();
+  }
+
+  /** What the person answers; nothing where there is nobody, or the answers have ended. */
+  Optional<String> ask(String question) {
+    out.print(question);
+    out.flush();
+    return answers.flatMap(Console::line);
+  }
+
+  private static Optional<String> line(BufferedReader answers) {
+    try {
+      return Optional.ofNullable(answers.readLine());
+    } catch (IOException ended) {
+      return Optional.empty();
+    }
   }
 
   /** Whether a person is watching. */

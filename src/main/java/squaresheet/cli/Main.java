@@ -1,9 +1,11 @@
 package squaresheet.cli;
 
+import java.io.BufferedReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine.Help.Ansi;
 
 /** The way in from a shell. */
@@ -18,10 +20,16 @@ public final class Main {
         new PrintWriter(new OutputStreamWriter(System.out, charset("stdout.encoding")), true);
     PrintWriter err =
         new PrintWriter(new OutputStreamWriter(System.err, charset("stderr.encoding")), true);
-    int code = Squaresheet.run(out, err, Ansi.AUTO, args);
+    int code = Squaresheet.run(person(), out, err, Ansi.AUTO, args);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** Where a person answers from; nobody does where input or output is a file or a pipe. */
+  private static Optional<BufferedReader> person() {
+    return Optional.ofNullable(System.console())
+        .map(console -> new BufferedReader(console.reader()));
   }
 
   /** A library logs through an interface that has nothing behind it here, and would say so; nobody here reads a log. */

@@ -33,6 +33,11 @@ final class Saving {
   }
 
   private void said(Read<Saved> read, Path file) {
+    said(console, read, existing, file);
+  }
+
+  /** Says what became of a file, or ends the command where it could not be written. */
+  static void said(Console console, Read<Saved> read, Existing existing, Path file) {
     Saved saved = read.value()
         .orElseThrow(() -> new CannotBeDone(
             Exit.FAILED,

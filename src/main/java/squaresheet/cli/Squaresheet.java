@@ -1,6 +1,8 @@
 package squaresheet.cli;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,6 +21,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     subcommands = {
       ImportCommand.class,
+      BindCommand.class,
       VerifyCommand.class,
       TotalsCommand.class,
       ExplainCommand.class,
@@ -40,7 +43,17 @@ final class Squaresheet implements Callable<Integer> {
 
   /** Runs one command; with {@link Ansi#AUTO}, colour only where it ends on a terminal. */
   static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
-    Console console = new Console(out, err, ansi);
+    return run(Optional.empty(), out, err, ansi, args);
+  }
+
+  /** Runs one command, with where a person answers from, if there is one. */
+  static int run(
+      Optional<BufferedReader> answers,
+      PrintWriter out,
+      PrintWriter err,
+      Ansi ansi,
+      String... args) {
+    Console console = new Console(out, err, ansi, answers);
     CommandLine line = new CommandLine(new Squaresheet(), new Commands(console))
         .setOut(out)
         .setErr(err)

@@ -98,10 +98,10 @@ class AnyLayoutTest {
         .contains(
             "planes on Planes (3 rows): 10 of 10",
             "materials on Materials (3 rows): 5 of 5",
-            "prices: 0 of 1");
-    assertThat(bound.findings())
+            "waste rate, tax rate and price: 2 of 3");
+    assertThat(AnyLayout.of(Drawn.workbook(QUOTE), "quote.xlsx").read().findings())
         .extracting(finding -> finding.where() + ": " + finding.says())
-        .contains("bid.xlsx: no table of prices is bound; what stands in it is not checked");
+        .contains("quote.xlsx: no table of planes is bound; what stands in it is not checked");
   }
 
   @Test
@@ -183,7 +183,7 @@ class AnyLayoutTest {
             "map.csv, line 4: sheet must be one of the workbook, but there is no 'Garage'",
             "map.csv, line 5: no property 'planes.eves'; known: plane, shape, eave, up_slope, run,"
                 + " across, top, offset, pitch, measured, left_edge, top_edge, right_edge, corners,"
-                + " edges, remarks, system, factor, plan_area, sloped_area, opening_area, squares,"
+                + " edges, remarks, system, factor, plan_area, sloped_area, net_area, opening_area, squares,"
                 + " waste_rate, gross_squares, bundles, underlayment_layers, title");
     assertThat(mapped.value().orElseThrow().bound())
         .filteredOn(guess -> guess.at().sheet().equals("Planes"))

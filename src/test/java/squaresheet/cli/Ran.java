@@ -1,7 +1,10 @@
 package squaresheet.cli;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
+import java.util.Optional;
 import picocli.CommandLine.Help.Ansi;
 
 /**
@@ -14,9 +17,18 @@ import picocli.CommandLine.Help.Ansi;
 record Ran(int exit, String out, String err) {
 
   static Ran of(String... args) {
+    return of(Optional.empty(), args);
+  }
+
+  /** The command with a person at it, who answers these lines. */
+  static Ran answering(String lines, String... args) {
+    return of(Optional.of(new BufferedReader(new StringReader(lines))), args);
+  }
+
+  private static Ran of(Optional<BufferedReader> answers, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int exit = Squaresheet.run(new PrintWriter(out), new PrintWriter(err), Ansi.OFF, args);
+    int exit = Squaresheet.run(answers, new PrintWriter(out), new PrintWriter(err), Ansi.OFF, args);
     return new Ran(exit, out.toString(), err.toString());
   }
 

@@ -96,7 +96,7 @@ class ReadmeTest {
   void its_table_names_every_command() throws IOException {
     String readme = Files.readString(Path.of("README.md"));
     for (String command :
-        List.of("import", "verify", "totals", "explain", "draw", "blank", "demo")) {
+        List.of("import", "bind", "verify", "totals", "explain", "draw", "blank", "demo")) {
       assertThat(readme).contains("| `" + command + " ");
       Ran help = Ran.of(command, "--help");
       assertThat(help.exit()).isZero();
