@@ -2,12 +2,17 @@ package squaresheet.binding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntFunction;
 import squaresheet.geometry.Point;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.Shape;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
+import squaresheet.tape.TapeUnit;
+import squaresheet.units.Length;
 
 /** The corners of planes of free shape, with the area inside them by the corner formula. */
 final class CornersSheet {
@@ -20,10 +25,12 @@ final class CornersSheet {
   private record Corner(PlaneNotes plane, int number, int of, Point at) {}
 
   private final List<Corner> corners = new ArrayList<>();
+  private final TapeUnit unit;
   private final DraftSheet sheet;
   private final TableDraft table;
 
   CornersSheet(JobParts parts, DraftSheet sheet) {
+    unit = parts.unit();
     this.sheet = sheet;
     for (PlaneNotes plane : parts.planes()) {
       if (plane.shape() instanceof Shape.Polygon polygon) {
@@ -53,20 +60,14 @@ final class CornersSheet {
         item -> corners.isEmpty()
             ? Entries.blankInput()
             : Entries.input(corners.get(item).number + 1.0, "0")));
-    table.add(Column.of(
-        "corner_along",
-        "Along the eave, ft",
-        11,
-        item -> corners.isEmpty()
-            ? Entries.blankInput()
-            : Entries.input(corners.get(item).at.x().toFeet(), FEET)));
-    table.add(Column.of(
-        "corner_up",
-        "Up the slope, ft",
-        11,
-        item -> corners.isEmpty()
-            ? Entries.blankInput()
-            : Entries.input(corners.get(item).at.y().toFeet(), FEET)));
+    LengthColumns lengths = new LengthColumns(table, unit);
+    lengths.add("corner_along", "Along the eave", 11, at(Point::x));
+    lengths.add("corner_up", "Up the slope", 11, at(Point::y));
+  }
+
+  private IntFunction<Optional<Length>> at(Function<Point, Length> of) {
+    return item ->
+        corners.isEmpty() ? Optional.empty() : Optional.of(of.apply(corners.get(item).at));
   }
 
   private void computed() {

@@ -13,7 +13,6 @@ import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.takeoff.Rule;
-import squaresheet.units.Length;
 
 /** Every straight edge once: what two planes share stands in one row with the lengths measured on both. */
 final class EdgesSheet {
@@ -154,16 +153,19 @@ final class EdgesSheet {
   }
 
   private void lengths() {
+    LengthColumns taped = new LengthColumns(table, parts.unit());
     table.add(Column.of(
         "edge_by_shape", "Length by shape, ft", 10, item -> Entries.computed(byShape(item), FEET)));
-    table.add(Column.of("edge_taped", "Taped, ft", 9, item -> taped(lines.get(item).side)));
+    taped.addIfAny("edge_taped", "Taped", 9, item -> lines.get(item).side.flatMap(Side::taped));
     table.add(Column.of("edge_other_by_shape", "Other plane: length by shape, ft", 10, item -> lines
         .get(item)
         .other
         .map(side -> Entries.computed(byShape(side), FEET))
         .orElseGet(Entry::blank)));
-    table.add(Column.of(
-        "edge_other_taped", "Other plane: taped, ft", 9, item -> taped(lines.get(item).other)));
+    taped.addIfAny("edge_other_taped", "Other plane: taped", 9, item -> lines
+        .get(item)
+        .other
+        .flatMap(Side::taped));
     table.add(Column.of("edge_length", "Length, ft", 10, item -> Entries.computed(used(item), FEET))
         .inTotal());
     table.add(Column.of(
@@ -171,13 +173,6 @@ final class EdgesSheet {
         "Measured twice: apart by, in",
         10,
         item -> Entries.computed(apart(item), "0.0##")));
-  }
-
-  private static Entry taped(Optional<Side> side) {
-    return side.flatMap(Side::taped)
-        .map(Length::toFeet)
-        .map(feet -> Entries.input(feet, FEET))
-        .orElseGet(Entries::blankInput);
   }
 
   private String first(int item) {

@@ -134,8 +134,8 @@ final class Items {
     for (int row : table.rows(FoundTable.Row.DATA)) {
       columns.forEach((property, name) -> table
           .address(row, property)
-          .ifPresent(cell ->
-              cells.putIfAbsent(new Where.OfItem(subject + table.text(row, key), name), cell)));
+          .ifPresent(cell -> cells.putIfAbsent(
+              new Where.OfItem(subject + table.text(row, key), names.typed(name)), cell)));
     }
     coverage.add(new BoundJob.Part(
         table.table() + " as typed",

@@ -16,10 +16,12 @@ import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.Roof;
 import squaresheet.roof.RoofNotes;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.tape.TapeUnit;
 
 /**
  * What goes into a job workbook.
  *
+ * @param unit what the roof was measured in
  * @param labels what is said about the job, by defined name
  * @param notes the roof as written
  * @param roof the roof, resolved
@@ -31,6 +33,7 @@ import squaresheet.takeoff.Rulebook;
  * @param pricing prices, rates and terms
  */
 record JobParts(
+    TapeUnit unit,
     Map<String, String> labels,
     RoofNotes notes,
     Roof roof,
@@ -49,6 +52,7 @@ record JobParts(
         .ifPresent(waste -> given.put("simulated_waste", Value.of(waste)));
     Company company = input.company();
     return new JobParts(
+        input.card().unit(),
         labels(input.card()),
         input.roof(),
         result.roof(),

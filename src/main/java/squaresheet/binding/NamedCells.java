@@ -36,6 +36,11 @@ final class NamedCells {
     return cell(name).flatMap(cell -> book.name(name).flatMap(Workbook.Name::block));
   }
 
+  /** The name of the cells in which a column is typed: its own, unless the tape's unit stands beside it. */
+  String typed(String column) {
+    return cell(column + LengthColumns.TYPED).isPresent() ? column + LengthColumns.TYPED : column;
+  }
+
   /** The cell of a name that must be there; a finding says what is missing for what. */
   Optional<Address> needed(String name, String what) {
     Optional<Address> cell = cell(name);

@@ -43,9 +43,9 @@ final class NamedTable {
     }
     Map<String, Block> blocks = new LinkedHashMap<>();
     columns.forEach((property, name) -> names
-        .cell(name)
+        .cell(names.typed(name))
         .filter(cell -> cell.sheet().equalsIgnoreCase(sheet.get().name()))
-        .flatMap(cell -> names.block(name))
+        .flatMap(cell -> names.block(names.typed(name)))
         .ifPresent(block -> blocks.put(property, block)));
     int heading = blocks.values().stream()
         .mapToInt(block -> NamedCells.heading(block).row())

@@ -2,7 +2,9 @@ package squaresheet.binding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import squaresheet.roof.Opening;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.OpeningNotes;
@@ -27,6 +29,7 @@ final class OpeningsSheet {
   private final List<Cut> cuts = new ArrayList<>();
   private final DraftSheet sheet;
   private final TableDraft table;
+  private final LengthColumns lengths;
 
   OpeningsSheet(JobParts parts, DraftSheet sheet) {
     this.sheet = sheet;
@@ -35,6 +38,7 @@ final class OpeningsSheet {
             .anyMatch(known -> known.id().equals(opening.id())))
         .forEach(opening -> cuts.add(new Cut(plane, opening))));
     table = new TableDraft(sheet, HEADING, Math.max(1, cuts.size()));
+    lengths = new LengthColumns(table, parts.unit());
     inputs();
     computed();
     table.add(Column.of(
@@ -58,10 +62,16 @@ final class OpeningsSheet {
                 ? Entries.blankInput()
                 : Entries.input(cuts.get(item).opening.kind().word()))
         .oneOf(Opening.Kind.words()));
-    length("opening_width", "Width, ft", cut -> lengths(cut).get(0));
-    length("opening_up_slope", "Up the slope, ft", cut -> lengths(cut).get(1));
-    place("opening_from_left", "From left, ft", cut -> cut.opening.at().map(at -> at.x()));
-    place("opening_from_eave", "Up from eave, ft", cut -> cut.opening.at().map(at -> at.y()));
+    lengths.add("opening_width", "Width", 10, of(cut -> Optional.of(lengths(cut).get(0))));
+    lengths.add(
+        "opening_up_slope",
+        "Up the slope",
+        10,
+        of(cut -> Optional.of(lengths(cut).get(1))));
+    lengths.alone(
+        "opening_from_left", "From left", 10, of(cut -> cut.opening.at().map(at -> at.x())));
+    lengths.alone(
+        "opening_from_eave", "Up from eave", 10, of(cut -> cut.opening.at().map(at -> at.y())));
   }
 
   /** Width and height of the smallest rectangle around an opening. */
@@ -90,20 +100,8 @@ final class OpeningsSheet {
         item -> cuts.isEmpty() ? Entries.blankInput() : Entries.input(of.apply(cuts.get(item)))));
   }
 
-  private void length(String name, String heading, Function<Cut, Length> of) {
-    place(name, heading, cut -> java.util.Optional.of(of.apply(cut)));
-  }
-
-  private void place(String name, String heading, Function<Cut, java.util.Optional<Length>> of) {
-    table.add(Column.of(
-        name,
-        heading,
-        10,
-        item -> cuts.isEmpty()
-            ? Entries.blankInput()
-            : of.apply(cuts.get(item))
-                .map(length -> Entries.input(length.toFeet(), FEET))
-                .orElseGet(Entries::blankInput)));
+  private IntFunction<Optional<Length>> of(Function<Cut, Optional<Length>> of) {
+    return item -> cuts.isEmpty() ? Optional.empty() : of.apply(cuts.get(item));
   }
 
   private void computed() {

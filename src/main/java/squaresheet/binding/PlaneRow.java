@@ -122,7 +122,7 @@ final class PlaneRow {
     List<Point> corners = new ArrayList<>();
     for (String corner : text.split("[;|\n]")) {
       if (!corner.isBlank()) {
-        String[] parts = corner.split(" x | by |:|,(?= )|,");
+        String[] parts = pair(corner);
         if (parts.length != 2) {
           row.refuse(
               "corners",
@@ -140,6 +140,12 @@ final class PlaneRow {
       }
     }
     return corners;
+  }
+
+  /** A comma with a space behind it parts the two; one without may be the decimal mark. */
+  private static String[] pair(String corner) {
+    String[] parts = corner.strip().split(" x | by |:|,\\s+");
+    return parts.length == 1 ? corner.split(",") : parts;
   }
 
   private Optional<Length> coordinate(String text) {

@@ -35,6 +35,7 @@ final class PlanesSheet {
   private final List<PlaneNotes> planes;
   private final TableDraft table;
   private final TableDraft work;
+  private final LengthColumns lengths;
   private final DraftSheet sheet;
   private final DraftSheet workSheet;
 
@@ -44,6 +45,7 @@ final class PlanesSheet {
     this.sheet = sheet;
     this.workSheet = workSheet;
     table = new TableDraft(sheet, HEADING, planes.size());
+    lengths = new LengthColumns(table, parts.unit());
     work = new TableDraft(workSheet, HEADING, planes.size());
     inputs();
     givens();
@@ -78,13 +80,13 @@ final class PlanesSheet {
             14,
             item -> Entries.input(planes.get(item).shape().word()))
         .oneOf(List.of("rectangle", "triangle", "trapezoid", "parallelogram", "polygon")));
-    length("eave_width", "Eave, ft", plane -> plane.shape().lengths().get("eave"));
-    length("plane_up_slope", "Up the slope, ft", plane -> {
+    length("eave_width", "Eave", plane -> plane.shape().lengths().get("eave"));
+    length("plane_up_slope", "Up the slope", plane -> {
       Length height = plane.shape().lengths().get("height");
       return height == null ? plane.shape().lengths().get("rake") : height;
     });
-    length("plane_top", "Top, ft", plane -> plane.shape().lengths().get("ridge"));
-    length("plane_offset", "Offset, ft", plane -> plane.shape().lengths().get("offset"));
+    length("plane_top", "Top", plane -> plane.shape().lengths().get("ridge"));
+    offset();
     table.add(Column.of(
         "pitch_rise",
         "Pitch, rise per 12",
@@ -99,13 +101,22 @@ final class PlanesSheet {
         .oneOf(List.of("slope", "plan")));
   }
 
+  private void offset() {
+    lengths.addIfAny(
+        "plane_offset",
+        "Offset",
+        8.5,
+        item -> Optional.ofNullable(planes.get(item).shape().lengths().get("offset")));
+  }
+
   private void length(String name, String heading, Function<PlaneNotes, Length> of) {
-    table.add(Column.of(name, heading, 8.5, item -> Optional.ofNullable(of.apply(planes.get(item)))
-        .map(length -> Entries.input(length.toFeet(), FEET))
-        .orElseGet(Entries::blankInput)));
+    lengths.add(name, heading, 8.5, item -> Optional.ofNullable(of.apply(planes.get(item))));
   }
 
   private void givens() {
+    if (!parts.unit().isImperial()) {
+      given("plane_degrees", "Pitch, \u00b0", "0.0", "DEGREES(ATAN({pitch_rise}/12))");
+    }
     given("top_width", "Top used, ft", FEET, """
         IF(OR({plane_shape}="rectangle",{plane_shape}="parallelogram"),{eave_width},\
         IF({plane_shape}="trapezoid",{plane_top},0))""");
@@ -178,8 +189,8 @@ final class PlanesSheet {
     Sheets.head(
         sheet,
         "Planes",
-        "One row for each plane. Lengths in decimal feet; x.5 is six inches. To add a plane, insert a"
-            + " row above the free row, copy a row into it and overtype the boxed cells; do the same on"
+        "One row for each plane. " + LengthColumns.say(parts.unit())
+            + " To add a plane, insert a row above the free row, copy a row into it and overtype the boxed cells; do the same on"
             + " the sheet Plane work.");
     Sheets.head(
         workSheet,

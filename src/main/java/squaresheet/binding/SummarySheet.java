@@ -81,7 +81,20 @@ final class SummarySheet {
     sheet.put(new Ref(row, 0), Entries.label(rule.label()));
     sheet.put(new Ref(row, 1), Entries.computed(rule.name(), Entries.format(rule)));
     sheet.put(new Ref(row, 2), Entries.unit(Entries.unit(rule.unit())));
+    if (!parts.unit().isImperial()) {
+      metric(rule);
+    }
     row++;
+  }
+
+  /** Where the tape is metric, the same length or area once more as it is spoken of there. */
+  private void metric(Rule rule) {
+    String unit = rule.unit().toString();
+    String in = unit.startsWith("sq ft") ? "0.09290304" : unit.equals("ft") ? "0.3048" : "";
+    if (!in.isEmpty()) {
+      sheet.put(new Ref(row, 3), Entries.computed(rule.name() + "*" + in, "#,##0.0"));
+      sheet.put(new Ref(row, 4), Entries.unit(unit.startsWith("sq ft") ? "m\u00b2" : "m"));
+    }
   }
 
   private void price(String label, String name) {

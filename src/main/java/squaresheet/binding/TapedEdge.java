@@ -70,11 +70,12 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
       EdgeKind is = said.flatMap(SideNotes::kind).orElse(usual.get(i));
       boolean free = said.flatMap(SideNotes::taped).isEmpty();
       if (is == kind && free) {
-        fitting.add(names.get(i));
+        String side = names.get(i);
+        fitting.add(side);
         said.map(SideNotes::meets)
             .filter(meets ->
                 meets instanceof Meets.Named named && key(named.plane()).equals(key(other)))
-            .ifPresent(meets -> naming.add(names.get(fitting.size() - 1)));
+            .ifPresent(meets -> naming.add(side));
       }
     }
     return naming.size() == 1 ? naming : fitting;

@@ -15,11 +15,11 @@ final class JobSummary {
     List<String> lines = new ArrayList<>();
     lines.add(String.format(
         Locale.ROOT,
-        "%s: %d planes, %.1f sq ft on the slope, %.1f sq ft in plan",
+        "%s: %d planes, %s on the slope, %s in plan",
         job.input().card().name(),
         job.roof().planes().size(),
-        job.roof().slopedArea().squareFeet(),
-        job.roof().planArea().squareFeet()));
+        job.input().card().show(job.roof().slopedArea()),
+        job.input().card().show(job.roof().planArea())));
     if (unread > 0) {
       lines.add(unread + (unread == 1 ? " row" : " rows")
           + " of the sheet could not be read; see the sheet 'Not read' of the workbook");

@@ -1,6 +1,8 @@
 package squaresheet.job;
 
+import java.util.Locale;
 import squaresheet.tape.TapeUnit;
+import squaresheet.units.Area;
 
 /**
  * What tells one job from another.
@@ -15,5 +17,12 @@ public record JobCard(String name, String measuredBy, String date, TapeUnit unit
   /** A job of which only the name is known, in feet. */
   public static JobCard of(String name) {
     return new JobCard(name, "", "", TapeUnit.FEET);
+  }
+
+  /** An area as it is spoken of where the roof was measured: in square feet, or in square metres. */
+  public String show(Area area) {
+    return unit.isImperial()
+        ? area.show()
+        : String.format(Locale.ROOT, "%.1f m\u00b2", area.toSquareMetres());
   }
 }

@@ -45,7 +45,10 @@ final class Looks {
     switch (role) {
       case TITLE -> style.setFont(font(true, false, 16));
       case HEADING -> heading(style);
-      case UNIT -> style.setFont(font(false, true, 9));
+      case UNIT -> {
+        style.setFont(font(false, true, 9));
+        apart(style);
+      }
       case INPUT -> {
         frame(style, BorderStyle.THIN);
         ground(style, "FFF8DC");
@@ -55,11 +58,18 @@ final class Looks {
       case NOTE -> {
         style.setFont(font(false, true, 10));
         style.setWrapText(true);
+        apart(style);
       }
       case CAUTION -> caution(style);
       case FLAG -> flag(style);
       case PLAIN, LABEL -> style.setFont(workbook.getFontAt(0));
     }
+  }
+
+  /** Words keep off the number in the cell on their left. */
+  private static void apart(XSSFCellStyle style) {
+    style.setAlignment(HorizontalAlignment.LEFT);
+    style.setIndention((short) 1);
   }
 
   private void total(XSSFCellStyle style) {

@@ -34,6 +34,17 @@ class ImportTest {
   }
 
   @Test
+  void a_metric_sheet_becomes_a_metric_workbook_that_verifies() {
+    Path book = folder.resolve("metric.xlsx");
+    Ran ran = Ran.of("import", "demo-data/tape-sheet-metric.csv", "-o", book.toString());
+    assertThat(ran.exit()).as(ran.out()).isZero();
+    // By hand: (12.6+4.2)/2 x 4.85 twice, 8.4 x 4.85 / 2 twice, 3.6 x 2.63, 11.25 / cos 20, less
+    // 0.78 x 1.18.
+    assertThat(ran.out()).contains("Mill Row workshop: 6 planes, 142.7 m\u00b2 on the slope");
+    assertThat(Ran.of("verify", book.toString()).out()).contains("metric.xlsx: 0 findings");
+  }
+
+  @Test
   void does_not_overwrite_unless_forced_and_then_keeps_a_copy() throws IOException {
     Path book = folder.resolve("job.xlsx");
     Files.writeString(book, "precious");
