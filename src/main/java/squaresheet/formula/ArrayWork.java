@@ -42,6 +42,19 @@ final class ArrayWork {
     return false;
   }
 
+  /** Whether operators and functions of single values stand over several cells, which are one cell there. */
+  static boolean hides(Node node) {
+    if (node instanceof Node.Reference reference) {
+      return !reference.isCell();
+    }
+    for (int i = 0; i < node.parts().size(); i++) {
+      if (!Trees.takesMany(node, i) && hides(node.parts().get(i))) {
+        return true;
+      }
+    }
+    return node instanceof Node.Table;
+  }
+
   /**
    * The values of a part, element by element.
    *
@@ -63,8 +76,10 @@ final class ArrayWork {
   }
 
   private static Grid each(Evaluation evaluation, Node node, boolean cells) {
-    Grid[] operands =
-        node.parts().stream().map(part -> of(evaluation, part, cells)).toArray(Grid[]::new);
+    Grid[] operands = new Grid[node.parts().size()];
+    for (int i = 0; i < operands.length; i++) {
+      operands[i] = of(evaluation, node.parts().get(i), cells);
+    }
     return stretched(operands, held -> {
       if (node instanceof Node.Unary unary) {
         return Evaluation.signed(unary.sign(), held[0]);

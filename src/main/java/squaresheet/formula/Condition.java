@@ -2,7 +2,6 @@ package squaresheet.formula;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import squaresheet.formula.Node.Operator;
 
 /** A condition as SUMIF and COUNTIF take it: a value, a comparison such as {@code ">=4"}, a text with * and ?. */
@@ -10,9 +9,9 @@ final class Condition {
 
   private final Operator operator;
   private final Value wanted;
-  private final Pattern pattern;
+  private final Wildcards pattern;
 
-  private Condition(Operator operator, Value wanted, Pattern pattern) {
+  private Condition(Operator operator, Value wanted, Wildcards pattern) {
     this.operator = operator;
     this.wanted = wanted;
     this.pattern = pattern;
@@ -50,7 +49,7 @@ final class Condition {
     if (typed.isPresent()) {
       return new Condition(operator, typed.get(), null);
     }
-    return new Condition(operator, new Value.Text(operand), pattern(operand));
+    return new Condition(operator, new Value.Text(operand), Wildcards.of(operand));
   }
 
   /** A number, a truth or an error spelled as text. */
@@ -66,22 +65,6 @@ final class Condition {
     } catch (Signal notANumber) {
       return Optional.empty();
     }
-  }
-
-  /** The texts that a text with * for any run, ? for any one, and ~ before a plain one of these, stands for. */
-  static Pattern pattern(String text) {
-    StringBuilder expression = new StringBuilder();
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean plain = c == '~' && i + 1 < text.length() && "*?~".indexOf(text.charAt(i + 1)) >= 0;
-      if (plain) {
-        expression.append(Pattern.quote(text.substring(++i, i + 1)));
-      } else {
-        expression.append(c == '*' ? ".*" : c == '?' ? "." : Pattern.quote(String.valueOf(c)));
-      }
-    }
-    return Pattern.compile(
-        expression.toString(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.DOTALL);
   }
 
   /** Whether a cell fulfils the condition. */
@@ -115,8 +98,7 @@ final class Condition {
     if (pattern != null) {
       boolean empty =
           value instanceof Value.Blank && ((Value.Text) wanted).value().isEmpty();
-      return empty
-          || (value instanceof Value.Text text && pattern.matcher(text.value()).matches());
+      return empty || (value instanceof Value.Text text && pattern.matches(text.value()));
     }
     if (wanted instanceof Value.Blank || value instanceof Value.Blank) {
       return wanted instanceof Value.Blank && value instanceof Value.Blank;

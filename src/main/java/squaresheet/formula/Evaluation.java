@@ -130,7 +130,7 @@ final class Evaluation {
     Coercion.sound(left);
     Coercion.sound(right);
     return operator == Operator.JOIN
-        ? new Value.Text(Coercion.text(left) + Coercion.text(right))
+        ? TextFunctions.text(Coercion.text(left) + Coercion.text(right))
         : truth(Comparison.holds(operator, left, right));
   }
 

@@ -95,7 +95,7 @@ final class LookupFunctions {
 
   /** Cells under operators are one cell to some programs here and an array to others. */
   private static void requireOneReading(Arguments arguments, Grid cells) {
-    if (cells.isSingle() && !cells.isReference() && !arguments.array(1).isSingle()) {
+    if (cells.isSingle() && !cells.isReference() && ArrayWork.hides(arguments.node(1))) {
       throw Signal.notChecked(
           "MATCH in cells under operators, outside an array formula, differs between programs");
     }

@@ -121,6 +121,32 @@ public sealed interface Node {
     public List<Node> parts() {
       return List.of(left, right);
     }
+
+    /** Goes along a chain such as {@code A1+A2+A3} without going deep, as long as it hangs to the left. */
+    @Override
+    public boolean equals(Object other) {
+      Node mine = this;
+      Object yours = other;
+      while (mine instanceof Binary a && yours instanceof Binary b) {
+        if (a.operator != b.operator || !a.right.equals(b.right) || !a.at.equals(b.at)) {
+          return false;
+        }
+        mine = a.left;
+        yours = b.left;
+      }
+      return mine.equals(yours);
+    }
+
+    @Override
+    public int hashCode() {
+      int hash = 0;
+      Node part = this;
+      while (part instanceof Binary binary) {
+        hash = 31 * (31 * hash + binary.operator.hashCode()) + binary.right.hashCode();
+        part = binary.left;
+      }
+      return 31 * hash + part.hashCode();
+    }
   }
 
   /**

@@ -38,11 +38,17 @@ final class NumberText {
   private static final List<String> MONTHS =
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
+  /** A longer text is no number that anybody wrote. */
+  private static final int LONGEST = 400;
+
   private NumberText() {}
 
   /** The number a text stands for, in the 1900 system where it is a date; {@code #VALUE!} where it is none. */
   static double read(String text) {
     String bare = text.strip();
+    if (bare.length() > LONGEST) {
+      throw Signal.VALUE;
+    }
     if (PLAIN.matcher(bare).matches()) {
       return finite(Double.parseDouble(bare));
     }

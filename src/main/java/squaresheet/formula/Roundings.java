@@ -79,6 +79,7 @@ final class Roundings {
   }
 
   private static double times(double count, double multiple) {
+    Arithmetic.finite(count);
     BigDecimal exact = new BigDecimal(Double.toString(multiple)).multiply(new BigDecimal(count));
     return exact.doubleValue();
   }

@@ -1,7 +1,5 @@
 package squaresheet.formula;
 
-import java.util.regex.Pattern;
-
 /** Finding a value in a row or column. */
 final class Search {
 
@@ -12,12 +10,12 @@ final class Search {
     boolean patterned = patterns
         && wanted instanceof Value.Text text
         && text.value().chars().anyMatch(c -> c == '*' || c == '?' || c == '~');
-    Pattern pattern = patterned ? Condition.pattern(((Value.Text) wanted).value()) : null;
+    Wildcards pattern = patterned ? Wildcards.of(((Value.Text) wanted).value()) : null;
     for (int i = 0; i < line.size(); i++) {
       Value value = line.at(i);
       boolean found = pattern == null
           ? isEqual(value, wanted)
-          : value instanceof Value.Text text && pattern.matcher(text.value()).matches();
+          : value instanceof Value.Text text && pattern.matches(text.value());
       if (found) {
         return i;
       }
@@ -106,8 +104,7 @@ final class Search {
 
   private static boolean isMatch(Value value, Value wanted, int kind) {
     if (kind == 2 && wanted instanceof Value.Text text) {
-      return value instanceof Value.Text other
-          && Condition.pattern(text.value()).matcher(other.value()).matches();
+      return value instanceof Value.Text other && Wildcards.of(text.value()).matches(other.value());
     }
     return isEqual(value, wanted);
   }

@@ -10,6 +10,9 @@ final class TextFunctions {
   /** The longest text a cell holds. */
   private static final int LONGEST = 32_767;
 
+  /** The most decimals that FIXED writes, by its documentation. */
+  private static final int MOST_DECIMALS = 127;
+
   private TextFunctions() {}
 
   static List<Spec> specs() {
@@ -73,7 +76,8 @@ final class TextFunctions {
     return new Spec(name, 1, 1, "s", body);
   }
 
-  private static Value text(String text) {
+  /** A text that fits into a cell; a longer one is {@code #VALUE!}. */
+  static Value text(String text) {
     if (text.length() > LONGEST) {
       throw Signal.VALUE;
     }
@@ -156,6 +160,9 @@ final class TextFunctions {
 
   private static Value fixed(Arguments arguments) {
     int decimals = arguments.whole(1, 2);
+    if (decimals > MOST_DECIMALS) {
+      throw Signal.VALUE;
+    }
     double rounded = Roundings.nearest(arguments.number(0), decimals);
     String commas = arguments.truth(2, false) ? "" : ",";
     return text(

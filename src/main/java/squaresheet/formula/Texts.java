@@ -7,6 +7,9 @@ import java.util.regex.Pattern;
 /** What the text functions do to texts. */
 final class Texts {
 
+  /** Twice what a cell holds, so that nothing that would fit is refused. */
+  private static final int MOST = 65_534;
+
   private Texts() {}
 
   static String left(String text, int count) {
@@ -43,8 +46,7 @@ final class Texts {
     if (start < 1 || start > text.length() + 1) {
       throw Signal.VALUE;
     }
-    Matcher matcher = Condition.pattern(wanted).matcher(text);
-    return place(matcher.find(start - 1) ? matcher.start() : -1);
+    return place(Wildcards.of(wanted).find(text, start - 1));
   }
 
   private static double place(int found) {
@@ -60,6 +62,7 @@ final class Texts {
       return text;
     }
     if (which == 0) {
+      requireRoom(text, old, by);
       return text.replace(old, by);
     }
     int at = -1;
@@ -70,6 +73,22 @@ final class Texts {
       }
     }
     return text.substring(0, at) + by + text.substring(at + old.length());
+  }
+
+  /** Refuses what would be far longer than a cell holds before it is made. */
+  private static void requireRoom(String text, String old, String by) {
+    long most = (long) text.length() / old.length() * by.length();
+    if (most > MOST && text.length() + (long) occurrences(text, old) * by.length() > MOST) {
+      throw Signal.VALUE;
+    }
+  }
+
+  private static int occurrences(String text, String old) {
+    int count = 0;
+    for (int at = text.indexOf(old); at >= 0; at = text.indexOf(old, at + old.length())) {
+      count++;
+    }
+    return count;
   }
 
   static String proper(String text) {
