@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import squaresheet.courses.RoofLayout;
 import squaresheet.formula.Value;
 import squaresheet.job.Company;
 import squaresheet.job.JobCard;
@@ -29,6 +30,7 @@ import squaresheet.tape.TapeUnit;
  * @param catalogue the products
  * @param selection those chosen
  * @param rulebook the rules
+ * @param layout the courses laid out, if a shingle was chosen
  * @param given values for the job that come from elsewhere: settings typed, waste simulated
  * @param pricing prices, rates and terms
  */
@@ -41,6 +43,7 @@ record JobParts(
     Catalogue catalogue,
     Selection selection,
     Rulebook rulebook,
+    Optional<RoofLayout> layout,
     Map<String, Value> given,
     Pricing pricing) {
 
@@ -60,6 +63,7 @@ record JobParts(
         company.catalogue(),
         input.selection(),
         company.rulebook(),
+        result.layout(),
         given,
         new Pricing(company.prices(), company.rates(), company.terms()));
   }
@@ -70,6 +74,11 @@ record JobParts(
         "job_measured_by", card.measuredBy(),
         "job_date", card.date(),
         "job_unit", card.unit().word());
+  }
+
+  /** Whether the crew's tape is in millimetres. */
+  boolean isMetric() {
+    return layout.filter(it -> !it.settings().spacing().tape().isImperial()).isPresent();
   }
 
   /** The planes as written that made planes. */

@@ -16,14 +16,14 @@ final class JobWriter {
   Draft write() {
     DraftSheet summary = draft.sheet(SummarySheet.NAME);
     DraftSheet job = draft.sheet(SettingsSheet.NAME);
-    roof();
+    PlanesSheet planes = roof();
     new SettingsSheet(parts, job).write(draft);
     new ProductsSheet(parts, draft.sheet(ProductsSheet.NAME), draft.sheet(ProductsSheet.CHOSEN))
         .write(draft);
     new TakeoffSheet(parts, draft.sheet(TakeoffSheet.NAME)).write(draft);
     OwnRulesSheet.write(draft, parts.rulebook());
     prices();
-    new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft);
+    new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft, planes);
     parts
         .field()
         .filter(notes -> !notes.unread().isEmpty())
@@ -45,7 +45,7 @@ final class JobWriter {
     new EstimateSheet(parts, pricing, rates, estimate).write(draft);
   }
 
-  private void roof() {
+  private PlanesSheet roof() {
     PlanesSheet planes =
         new PlanesSheet(parts, draft.sheet(PlanesSheet.NAME), draft.sheet(PlanesSheet.WORK));
     OpeningsSheet openings = new OpeningsSheet(parts, draft.sheet(OpeningsSheet.NAME));
@@ -56,5 +56,6 @@ final class JobWriter {
     openings.write(draft);
     corners.write(draft);
     edges.write(draft);
+    return planes;
   }
 }

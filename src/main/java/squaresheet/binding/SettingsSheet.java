@@ -1,18 +1,13 @@
 package squaresheet.binding;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import squaresheet.formula.Value;
-import squaresheet.sheet.Block;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Role;
-import squaresheet.sheet.Sheet;
-import squaresheet.takeoff.Rule;
 
 /** The sheet {@code Job}: what is said about the job, then every setting with its value, unit and source, each a defined name. */
 final class SettingsSheet {
@@ -60,7 +55,11 @@ final class SettingsSheet {
     row++;
     headings("Setting", "Value", "Unit", "Where it comes from", "Name");
     tolerance(draft);
-    parts.rulebook().settings().forEach(rule -> setting(draft, rule));
+    SettingRow settings = new SettingRow(parts, draft);
+    Downward down = new Downward(sheet, row);
+    parts.rulebook().settings().stream()
+        .filter(rule -> !LayoutSheet.isLaying(rule))
+        .forEach(rule -> settings.write(down, rule, 3, 4));
     List.of(52.0, 20.0, 10.0, 34.0, 22.0).forEach(new Widths(sheet)::next);
     Sheets.page(sheet);
     sheet.freeze(3, 1);
@@ -87,19 +86,6 @@ final class SettingsSheet {
     row++;
   }
 
-  private void setting(Draft draft, Rule rule) {
-    Ref at = new Ref(row, 1);
-    sheet.put(new Ref(row, 0), Entries.label(rule.label()));
-    sheet.put(at, Entries.input(value(parts.given(), rule), Entries.format(rule)));
-    boolean bare = rule.holds() != Rule.Holds.NUMBER;
-    sheet.put(new Ref(row, 2), Entries.unit(bare ? "" : Entries.unit(rule.unit())));
-    sheet.put(new Ref(row, 3), Entries.note(comment(rule)));
-    sheet.put(new Ref(row, 4), Entries.unit(rule.name()));
-    draft.name(rule.name(), NAME + "!" + TableDraft.dollars(at));
-    validate(rule, at);
-    row++;
-  }
-
   private void tolerance(Draft draft) {
     Ref at = new Ref(row, 1);
     sheet.put(new Ref(row, 0), Entries.label("Two tape readings of one edge may differ by"));
@@ -109,31 +95,5 @@ final class SettingsSheet {
     sheet.put(new Ref(row, 4), Entries.unit(TOLERANCE));
     draft.name(TOLERANCE, NAME + "!" + TableDraft.dollars(at));
     row++;
-  }
-
-  private static String comment(Rule rule) {
-    List<String> parts = new ArrayList<>(List.of(rule.source(), rule.note()));
-    parts.removeIf(String::isEmpty);
-    return String.join("; ", parts);
-  }
-
-  private void validate(Rule rule, Ref at) {
-    if (!rule.choices().isEmpty()) {
-      sheet.validate(Sheet.Validation.choice(
-          new Block(at, at), rule.choices(), "one of: " + String.join(", ", rule.choices())));
-    }
-  }
-
-  /** What was typed for a setting, else its default. */
-  static Value value(Map<String, Value> given, Rule rule) {
-    return given.containsKey(rule.name()) ? given.get(rule.name()) : usual(rule);
-  }
-
-  private static Value usual(Rule rule) {
-    return switch (rule.holds()) {
-      case NUMBER -> Value.of(Double.parseDouble(rule.formula()));
-      case TEXT -> new Value.Text(rule.formula());
-      case TRUTH -> new Value.Truth(Boolean.parseBoolean(rule.formula()));
-    };
   }
 }

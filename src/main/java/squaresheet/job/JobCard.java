@@ -14,6 +14,11 @@ import squaresheet.units.Area;
  */
 public record JobCard(String name, String measuredBy, String date, TapeUnit unit) {
 
+  /** Whether the tape is in metres and millimetres. */
+  public boolean isMetric() {
+    return unit == TapeUnit.METRES || unit == TapeUnit.MILLIMETRES;
+  }
+
   /** A job of which only the name is known, in feet. */
   public static JobCard of(String name) {
     return new JobCard(name, "", "", TapeUnit.FEET);

@@ -7,7 +7,8 @@ import squaresheet.product.Selection;
 import squaresheet.roof.RoofNotes;
 
 /**
- * Everything one job is worked out from.
+ * Everything one job is worked out from. On a metric job lines are rounded down to whole 5 mm unless something else is
+ * typed, since an inch is on no metric tape (<em>common practice, no source</em>).
  *
  * @param card the job
  * @param roof the roof as written down
@@ -22,8 +23,16 @@ public record JobInput(
     Selection selection,
     Map<String, Value> settings) {
 
+  private static final String TAPE_STEP = "tape_step";
+
+  private static final double FIVE_MILLIMETRES = 5 / 25.4;
+
   public JobInput {
-    settings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+    Map<String, Value> all = new LinkedHashMap<>(settings);
+    if (card.isMetric() && company.rulebook().rule(TAPE_STEP).isPresent()) {
+      all.putIfAbsent(TAPE_STEP, Value.of(FIVE_MILLIMETRES));
+    }
+    settings = java.util.Collections.unmodifiableMap(all);
   }
 
   /** A job on this roof with the first product of the catalogue for each part and every setting as usual. */

@@ -16,7 +16,6 @@ import squaresheet.courses.LayoutSettings.Spacing;
 import squaresheet.courses.LayoutSettings.Starting;
 import squaresheet.formula.Value;
 import squaresheet.takeoff.Rule;
-import squaresheet.tape.TapeUnit;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 
@@ -51,17 +50,20 @@ final class LayoutChoices {
 
   private Spacing spacing() {
     Spacing usual = USUAL.spacing();
-    Graduation tape = input.card().unit() == TapeUnit.FEET || input.card().unit() == TapeUnit.INCHES
-        ? Graduation.SIXTEENTH
-        : Graduation.MILLIMETRE;
+    Graduation tape = input.card().isMetric() ? Graduation.MILLIMETRE : Graduation.SIXTEENTH;
     int every = (int) Math.round(number("courses_per_line").filter(n -> n >= 1).orElse(5.0));
     return new Spacing(
         every,
-        Optional.empty(),
+        wanted(),
         interval(every, tape),
         step(tape),
         tape,
         length("taper_shows", usual.taperShows()));
+  }
+
+  /** The exposure typed; empty for all that the product allows. */
+  private Optional<Length> wanted() {
+    return Optional.of(length("wanted_exposure", Length.ZERO)).filter(Length::isPositive);
   }
 
   /** The line interval that the rulebook comes to, where the step typed is no mark of a tape. */
@@ -76,7 +78,7 @@ final class LayoutChoices {
     return input
         .selection()
         .shingle()
-        .map(shingle -> every * shingle.exposure().toInches())
+        .map(shingle -> every * wanted().orElseGet(shingle::exposure).toInches())
         .map(spacing -> step == 0 ? spacing : Math.floor(spacing / step * (1 + SAME)) * step)
         .map(Length::nearestInches)
         .filter(Length::isPositive);

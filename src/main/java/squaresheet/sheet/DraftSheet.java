@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** A sheet of a {@link Draft}. What is put twice at one place counts as put last. Rows and columns count from 0. */
 public final class DraftSheet {
@@ -20,6 +23,7 @@ public final class DraftSheet {
   private final List<Sheet.Validation> validations = new ArrayList<>();
   private final List<Sheet.Link> links = new ArrayList<>();
   private final List<Picture> pictures = new ArrayList<>();
+  private final SortedSet<Integer> breaks = new TreeSet<>();
   private Sheet.Visibility visibility = Sheet.Visibility.VISIBLE;
   private Print print = Print.USUAL;
   private int frozenRows;
@@ -94,32 +98,44 @@ public final class DraftSheet {
    */
   public record Picture(Block anchor, Png png, String description) {}
 
-  /** The bytes of a PNG file; equal when the bytes are. */
+  /** The bytes of a PNG file, drawn when they are first asked for; equal when the bytes are. */
   public static final class Png {
-    private final byte[] bytes;
+    private final Supplier<byte[]> drawn;
+    private byte[] bytes;
 
-    private Png(byte[] bytes) {
-      this.bytes = bytes;
+    private Png(Supplier<byte[]> drawn) {
+      this.drawn = drawn;
     }
 
     /** A copy of these bytes. */
     public static Png of(byte[] bytes) {
-      return new Png(bytes.clone());
+      byte[] copy = bytes.clone();
+      return new Png(() -> copy);
+    }
+
+    /** Bytes that are drawn once, when the workbook is written. */
+    public static Png drawn(Supplier<byte[]> bytes) {
+      return new Png(bytes);
+    }
+
+    private synchronized byte[] held() {
+      bytes = bytes == null ? drawn.get() : bytes;
+      return bytes;
     }
 
     /** A copy of the bytes. */
     public byte[] bytes() {
-      return bytes.clone();
+      return held().clone();
     }
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Png it && java.util.Arrays.equals(bytes, it.bytes);
+      return other instanceof Png it && java.util.Arrays.equals(held(), it.held());
     }
 
     @Override
     public int hashCode() {
-      return java.util.Arrays.hashCode(bytes);
+      return java.util.Arrays.hashCode(held());
     }
   }
 
@@ -226,7 +242,21 @@ public final class DraftSheet {
 
   /** Adds a picture. */
   public DraftSheet picture(Block anchor, byte[] png, String description) {
-    pictures.add(new Picture(anchor, Png.of(png), description));
+    return picture(anchor, Png.of(png), description);
+  }
+
+  /** Adds a picture. */
+  public DraftSheet picture(Block anchor, Png png, String description) {
+    pictures.add(new Picture(anchor, png, description));
+    return this;
+  }
+
+  /** Begins a new page above a row when the sheet is printed. */
+  public DraftSheet breakAbove(int row) {
+    if (row < 1) {
+      throw new IllegalArgumentException("a page can begin above row 1 and up, but not " + row);
+    }
+    breaks.add(row);
     return this;
   }
 
@@ -285,6 +315,11 @@ public final class DraftSheet {
   /** The links. */
   public List<Sheet.Link> links() {
     return List.copyOf(links);
+  }
+
+  /** The rows above which a new page begins. */
+  public SortedSet<Integer> breaks() {
+    return Collections.unmodifiableSortedSet(breaks);
   }
 
   /** The pictures. */

@@ -81,6 +81,7 @@ final class DraftSheetWriter {
       sheet.createFreezePane(draft.frozenColumns(), draft.frozenRows());
     }
     print(draft.print());
+    draft.breaks().forEach(row -> sheet.setRowBreak(row - 1));
   }
 
   private XSSFRow row(int row) {

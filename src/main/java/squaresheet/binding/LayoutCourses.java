@@ -1,0 +1,71 @@
+package squaresheet.binding;
+
+import java.util.List;
+import squaresheet.courses.CoursePlan;
+import squaresheet.courses.RoofLayout;
+
+/** How the courses of each plane come out at the top, live: changing exposure, interval or overhang changes them. */
+final class LayoutCourses {
+
+  private static final String WHOLE = "*(1-1E-9)";
+  private static final String INCHES = "0.00##";
+
+  private final RoofLayout layout;
+  private final PlanesSheet planes;
+  private final Downward down;
+
+  LayoutCourses(RoofLayout layout, PlanesSheet planes, Downward down) {
+    this.layout = layout;
+    this.planes = planes;
+    this.down = down;
+  }
+
+  void write() {
+    down.headings(List.of(
+        "Courses on each plane, inches",
+        "To cover up the slope",
+        "Courses",
+        "Lines above the first",
+        "Last course shows",
+        "Given away up the slope",
+        "Courses that costs",
+        "Fewest courses",
+        "Even exposure",
+        "Even interval"));
+    layout.plans().forEach(this::plane);
+    down.skip(1);
+  }
+
+  private void plane(CoursePlan plan) {
+    String name = down.here(0);
+    String row = "MATCH(" + name + ",plane_name,0)";
+    down.put(
+        0,
+        Entries.computed(
+            planes.table().there(planes.item(plan.plane().id()), "plane_name"), "@"));
+    down.put(1, Entries.computed(cover(name, row), INCHES));
+    String cover = down.here(1);
+    String courses = down.here(2);
+    down.put(2, Entries.computed("ROUNDUP(" + cover + "/lined_exposure" + WHOLE + ",0)", "0"));
+    down.put(
+        3,
+        Entries.computed(
+            "MAX(0,ROUNDUP((INDEX(slope_height," + row + ")*12-first_course_line)/line_interval"
+                + WHOLE + ",0)-1)",
+            "0"));
+    down.put(4, Entries.computed(cover + "-(" + courses + "-1)*lined_exposure", INCHES));
+    down.put(5, Entries.computed("(shingle_exposure-lined_exposure)*" + courses, INCHES));
+    down.put(6, Entries.computed(courses + "-" + down.here(7), "0"));
+    down.put(7, Entries.computed("ROUNDUP(" + cover + "/shingle_exposure" + WHOLE + ",0)", "0"));
+    down.put(8, Entries.computed(cover + "/" + down.here(7), INCHES));
+    down.put(9, Entries.computed(down.here(8) + "*courses_per_line", INCHES));
+    down.skip(1);
+  }
+
+  /** From the first course's lower edge to the top, less what a ridge's cap covers. */
+  private static String cover(String name, String row) {
+    return "INDEX(slope_height," + row + ")*12+IF(INDEX(plane_eave_length,MATCH(" + name
+        + ",work_plane_name,0))>0,shingle_overhang,0)-IF(SUMPRODUCT((edge_kind=\"ridge\")*((edge_plane="
+        + name + ")+(edge_meets=" + name + ")))>0,cap_cover,0)";
+  }
+}
