@@ -41,8 +41,7 @@ final class LayoutCourses {
     String row = "MATCH(" + name + ",plane_name,0)";
     down.put(
         0,
-        Entries.computed(
-            planes.table().there(planes.item(plan.plane().id()), "plane_name"), "@"));
+        Entries.computed(planes.table().there(planes.item(plan.plane().id()), "plane_name"), "@"));
     down.put(1, Entries.computed(cover(name, row), INCHES));
     String cover = down.here(1);
     String courses = down.here(2);

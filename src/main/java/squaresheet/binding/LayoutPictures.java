@@ -69,7 +69,8 @@ final class LayoutPictures {
       used = 0;
     }
     down.put(
-        0, Entries.label(drawing.title() + ", as the workbook was written; draw anew after a change"));
+        0,
+        Entries.label(drawing.title() + ", as the workbook was written; draw anew after a change"));
     down.skip(1);
     int rows = (int) Math.ceil(high / ROW);
     Ref first = new Ref(down.row(), 0);

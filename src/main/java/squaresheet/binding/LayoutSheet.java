@@ -25,7 +25,7 @@ final class LayoutSheet {
 
   private static final int FIRST = 3;
   /** Wide enough for the longest label, so that nothing widens them later: drawings are fitted to them. */
-  static final List<Integer> WIDTHS = List.of(64, 10, 10, 10, 10, 10, 10, 10, 10, 10);
+  static final List<Integer> WIDTHS = List.of(66, 10, 10, 10, 10, 10, 10, 10, 10, 10);
 
   /** Settings that say how courses are laid; the others stand on the sheet {@code Job}. */
   private static final Set<String> LAYING = Set.of(
@@ -80,6 +80,7 @@ final class LayoutSheet {
         "Boxed cells are typed; lines, marks and courses follow them at once. What was counted course by"
             + " course and the drawings are of the day the workbook was written.");
     settings(draft);
+    sheet.breakAbove(down.row());
     lines();
     parts.layout().ifPresent(layout -> {
       new LayoutCourses(layout, planes, down).write();
@@ -94,7 +95,8 @@ final class LayoutSheet {
   }
 
   private void settings(Draft draft) {
-    down.headings(List.of("How it is laid", "Type here", "Unit", tape.beside(), "Source", "Name"));
+    down.headings(List.of(
+        "How it is laid", "Type here", "Unit", tape.beside(), "Source", "", "", "Name", "", ""));
     SettingRow settings = new SettingRow(parts, draft);
     for (Rule rule : parts.rulebook().settings()) {
       if (isLaying(rule)) {
@@ -119,7 +121,7 @@ final class LayoutSheet {
     }
     EXPOSURES.stream()
         .flatMap(name -> parts.rulebook().rule(name).stream())
-        .forEach(rule -> line(rule.label(), rule.name()));
+        .forEach(this::exposure);
     down.skip(1);
   }
 
@@ -134,10 +136,22 @@ final class LayoutSheet {
   }
 
   private void line(String label, String formula) {
-    down.put(0, Entries.label(label));
-    down.put(1, Entries.computed(formula, "0.00##"));
     down.put(2, tape.of(formula));
     down.put(3, Entries.computed(formula + "/12", "0.000"));
+    inches(label, formula);
+  }
+
+  /** An exposure need not be on any tape: 28 in over five courses are 5.6 in each. */
+  private void exposure(Rule rule) {
+    if (tape.isMetric()) {
+      down.put(2, tape.of(rule.name()));
+    }
+    inches(rule.label(), rule.name());
+  }
+
+  private void inches(String label, String formula) {
+    down.put(0, Entries.label(label));
+    down.put(1, Entries.computed(formula, "0.00##"));
     down.put(4, Entries.unit(formula));
     down.skip(1);
   }

@@ -28,10 +28,11 @@ final class LayoutStations {
   }
 
   void write() {
+    down.sheet().breakAbove(down.row());
     layout.plans().stream()
         .filter(plan -> plan.lines().taperPerLine().inches() > 0)
-        .forEach(plan -> block(
-            "Plane " + plan.plane().id() + ": the ends differ", stations(plan), marks(plan)));
+        .forEach(plan ->
+            block("Plane " + plan.plane().id() + ": the ends differ", stations(plan), marks(plan)));
     block("Any other eave: type what is measured", List.of(), tallest());
     wander();
   }
@@ -53,11 +54,11 @@ final class LayoutStations {
 
   /** Stations side by side, the distance up the slope at each, and the marks under them. */
   private void block(String heading, List<Lines.Station> stations, int marks) {
-    down.headings(List.of(heading, "Station 1", "Station 2", "Station 3", "Station 4", "Station 5"));
+    down.headings(
+        List.of(heading, "Station 1", "Station 2", "Station 3", "Station 4", "Station 5"));
     down.put(0, Entries.label("What the crew calls it"));
-    each(at -> at < stations.size()
-        ? Entries.input(stations.get(at).name())
-        : Entries.blankInput());
+    each(
+        at -> at < stations.size() ? Entries.input(stations.get(at).name()) : Entries.blankInput());
     down.put(0, Entries.label("From the eave edge up to the top of the courses, inches"));
     String all = all();
     List<String> up = heres();
@@ -126,8 +127,7 @@ final class LayoutStations {
     List<String> reading = heres();
     each(at -> Entries.blankInput());
     down.put(0, Entries.label("Overhang there"));
-    each(at -> tape.of(
-        reading.get(at), "starter_line+shingle_overhang-" + reading.get(at)));
+    each(at -> tape.of(reading.get(at), "starter_line+shingle_overhang-" + reading.get(at)));
     down.put(0, Entries.label("Is that within its limits?"));
     each(at -> Entries.computed(
         "IF(" + reading.get(at) + "=\"\",\"\"," + within(reading.get(at)) + ")", "@"));
@@ -146,8 +146,7 @@ final class LayoutStations {
     String middle = "starter_line+shingle_overhang-(MAX(" + readings + ")+MIN(" + readings + "))/2";
     down.put(0, Entries.label("If not, move the line up by (down where negative)"));
     down.put(
-        1,
-        tape.of(readings.replaceAll(":.*", ""), middle + "-(least_overhang+most_overhang)/2"));
+        1, tape.of(readings.replaceAll(":.*", ""), middle + "-(least_overhang+most_overhang)/2"));
     down.put(
         2,
         Entries.computed(

@@ -41,7 +41,7 @@ final class SettingRow {
   private static String comment(Rule rule) {
     List<String> parts = new ArrayList<>(List.of(rule.source(), rule.note()));
     parts.removeIf(String::isEmpty);
-    return String.join("; ", parts);
+    return String.join("; ", parts).replaceAll(";? ?for the course layout", "");
   }
 
   /** What was typed for a setting, else its default. */

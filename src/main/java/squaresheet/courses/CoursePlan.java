@@ -145,7 +145,7 @@ public final class CoursePlan {
   }
 
   private Ratio waste(long used) {
-    return Waste.ofArea(used, shingle().exposure(), shingle().length(), doubledNet());
+    return Waste.ofArea(used, pattern.cover(), shingle().length(), doubledNet());
   }
 
   /** Pieces narrower than a sliver that end at a rake. */
@@ -201,12 +201,13 @@ public final class CoursePlan {
   }
 
   /**
-   * The stagger that breaks no minimum on this plane and leaves the fewest slivers, then takes the fewest shingles.
+   * The stagger that breaks no minimum on this plane and leaves the fewest slivers, then takes the fewest shingles, among
+   * stairs of every step and start and what single courses of them can be changed to.
    *
    * @param mark first pieces are whole numbers of this
    */
   public Stagger bestStagger(Graduation mark) {
-    return new StaggerSearch(bed, pattern, reach.courses()).best(mark.mark());
+    return StaggerSearch.over(List.of(this), pattern).best(mark.mark());
   }
 
   /** This plane with other first pieces. */
@@ -216,6 +217,21 @@ public final class CoursePlan {
 
   Tally tally() {
     return tally;
+  }
+
+  /** The runs of every course, seen from the hand that is laid first. */
+  List<List<Run>> runs() {
+    Joiner joiner = new Joiner(bed, pattern);
+    return IntStream.range(0, reach.courses())
+        .mapToObj(course -> bed.runs(joiner.band(course)).stream()
+            .map(run -> joiner.isMirrored() ? run.mirrored() : run)
+            .toList())
+        .toList();
+  }
+
+  /** Where joints would stand with other first pieces. */
+  Joiner joiner(Stagger other) {
+    return new Joiner(bed, pattern, other);
   }
 
   Tally starterTally() {

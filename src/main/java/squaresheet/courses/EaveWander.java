@@ -110,7 +110,11 @@ public record EaveWander(Length starterHeight, Limits limits, List<Reading> read
             + ": " + overhang
         : String.format(
             "overhang at %s is %s, but must be %s to %s; %s",
-            worst.station(), overhang, limits.least(), limits.most(), cure(tape));
+            worst.station(),
+            overhang,
+            limits.least().showOnTape(tape),
+            limits.most().showOnTape(tape),
+            cure(tape));
   }
 
   private String cure(Graduation tape) {

@@ -18,6 +18,10 @@ final class LayoutFindings {
       "Overhang at the eave is not within limits");
   static final CheckInfo STAGGER = new CheckInfo(
       "stagger-under-minimum", Severity.WARNING, "Joints of neighbouring courses stand too near");
+  static final CheckInfo NEXT_BUT_ONE = new CheckInfo(
+      "joints-line-up-next-but-one",
+      Severity.NOTE,
+      "Joints two courses apart stand nearer than the setting says");
   static final CheckInfo FIRST_PIECE = new CheckInfo(
       "first-piece-too-long", Severity.WARNING, "A first piece is no part of a shingle");
   static final CheckInfo LOW_PLANE =

@@ -128,29 +128,44 @@ public record LayoutSettings(
    * How joints are staggered.
    *
    * @param firstPieces the first piece of each course in the repeat; empty for a stair by the product's least offset
+   * @param isSearched whether first pieces are looked for that leave the fewest slivers on the roof; those given count
+   *     where none are better
+   * @param nextButOne the least distance of joints from those two courses up or down; 0 where that does not matter
    * @param sliver a piece narrower than this at a rake is a sliver
    * @param from the end that courses begin at
    */
-  public record Joints(List<Length> firstPieces, Length sliver, Hand from) {
+  public record Joints(
+      List<Length> firstPieces, boolean isSearched, Length nextButOne, Length sliver, Hand from) {
 
     public Joints {
       firstPieces = List.copyOf(firstPieces);
       refuseNegative("width of a sliver", sliver);
+      refuseNegative("distance of joints two courses apart", nextButOne);
     }
 
-    /** A stair from the left; under 3 in is a sliver. */
+    /** A stair from the left, two courses apart anything; under 3 in is a sliver. */
     public static Joints standard() {
-      return new Joints(List.of(), Length.ofInches(3), Hand.LEFT);
+      return new Joints(List.of(), false, Length.ZERO, Length.ofInches(3), Hand.LEFT);
     }
 
     /** The same with these first pieces. */
     public Joints withFirstPieces(List<Length> pieces) {
-      return new Joints(pieces, sliver, from);
+      return new Joints(pieces, isSearched, nextButOne, sliver, from);
+    }
+
+    /** The same with first pieces looked for. */
+    public Joints searched() {
+      return new Joints(firstPieces, true, nextButOne, sliver, from);
+    }
+
+    /** The same with this distance two courses apart. */
+    public Joints withNextButOne(Length least) {
+      return new Joints(firstPieces, isSearched, least, sliver, from);
     }
 
     /** The same begun from the other or the same end. */
     public Joints from(Hand hand) {
-      return new Joints(firstPieces, sliver, hand);
+      return new Joints(firstPieces, isSearched, nextButOne, sliver, hand);
     }
   }
 
@@ -192,8 +207,10 @@ public record LayoutSettings(
    *
    * @param reuse whether the other end of a cut shingle is used
    * @param capCover how far the cap covers the courses below a ridge; a course that would lie wholly under it is not laid
+   * @param isAsLined whether waste is reckoned at the exposure that the lines come to, rather than the one aimed at: so that
+   *     one and the waste, times the area, over what a shingle covers is always the number of shingles
    */
-  public record Counting(Reuse reuse, Length capCover) {
+  public record Counting(Reuse reuse, Length capCover, boolean isAsLined) {
 
     public Counting {
       refuseNegative("the cap's cover", capCover);
@@ -201,7 +218,7 @@ public record LayoutSettings(
 
     /** Both ends used on one plane, no allowance for the cap. */
     public static Counting standard() {
-      return new Counting(Reuse.PLANE, Length.ZERO);
+      return new Counting(Reuse.PLANE, Length.ZERO, false);
     }
   }
 

@@ -3,6 +3,7 @@ package squaresheet.courses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
@@ -34,8 +35,9 @@ record Pattern(
   static Pattern of(Shingle shingle, Optional<Starter> starter, LayoutSettings settings) {
     List<Finding> findings = new ArrayList<>();
     Interval interval = interval(shingle.exposure(), settings.spacing(), findings);
-    Stagger stagger = stagger(shingle, settings.joints(), findings);
-    checkOverhang(settings.overhang(), findings);
+    Graduation tape = settings.spacing().tape();
+    Stagger stagger = stagger(shingle, settings.joints(), tape, findings);
+    checkOverhang(settings.overhang(), tape, findings);
     return new Pattern(shingle, starter, settings, interval, stagger, List.copyOf(findings));
   }
 
@@ -44,6 +46,20 @@ record Pattern(
     return starter
         .map(Starter::laidHeight)
         .orElseGet(() -> shingle.height().minus(shingle.exposure()));
+  }
+
+  /** The exposure that waste is reckoned at: the one aimed at, or the one that the lines come to. */
+  Interval cover() {
+    if (settings.counting().isAsLined()) {
+      return interval;
+    }
+    Length most = shingle.exposure();
+    return Interval.exact(1, aimedAt(most, settings.spacing()));
+  }
+
+  private static Length aimedAt(Length most, LayoutSettings.Spacing spacing) {
+    Length wanted = spacing.exposure().orElse(most);
+    return wanted.compareTo(most) > 0 || !wanted.isPositive() ? most : wanted;
   }
 
   /** The length of a starter piece. */
@@ -64,9 +80,7 @@ record Pattern(
   private static Interval interval(
       Length most, LayoutSettings.Spacing spacing, List<Finding> findings) {
     int every = spacing.everyCourses();
-    Length wanted = spacing.exposure().orElse(most);
-    Length shown = wanted.compareTo(most) > 0 || !wanted.isPositive() ? most : wanted;
-    Interval rounded = rounded(every, most, shown, spacing.rounding());
+    Interval rounded = rounded(every, most, aimedAt(most, spacing), spacing.rounding());
     Optional<Length> typed = spacing.interval();
     if (typed.isEmpty()) {
       return rounded;
@@ -74,9 +88,31 @@ record Pattern(
     try {
       return new Interval(every, most, typed.orElseThrow());
     } catch (IllegalArgumentException refusal) {
-      findings.add(said(LayoutFindings.STRETCHED, "interval", refusal.getMessage()));
+      findings.add(said(
+          LayoutFindings.STRETCHED,
+          "interval",
+          stretched(every, most, typed.orElseThrow(), spacing.tape())));
       return rounded;
     }
+  }
+
+  private static String stretched(int every, Length most, Length typed, Graduation tape) {
+    if (every < 1 || !typed.isPositive()) {
+      return String.format(
+          "lines must stand more than 0 apart, every 1 or more courses, but stand %s apart every %d",
+          typed.show(tape), every);
+    }
+    double exposure = typed.toInches() / every;
+    return String.format(
+        "lines every %d courses may stand at most %s apart, but %s apart stretches the exposure to %s, past the product's"
+            + " %s",
+        every,
+        most.times(every).show(tape),
+        typed.show(tape),
+        tape.isImperial()
+            ? String.format(java.util.Locale.ROOT, "%.3f in", exposure)
+            : String.format(java.util.Locale.ROOT, "%.1f mm", exposure * 25.4),
+        most.show(tape));
   }
 
   private static Interval rounded(int every, Length most, Length shown, Graduation mark) {
@@ -86,7 +122,7 @@ record Pattern(
   }
 
   private static Stagger stagger(
-      Shingle shingle, LayoutSettings.Joints joints, List<Finding> findings) {
+      Shingle shingle, LayoutSettings.Joints joints, Graduation tape, List<Finding> findings) {
     Length minimum = shingle.jointOffset();
     if (joints.firstPieces().isEmpty()) {
       return usual(shingle, joints.sliver());
@@ -94,11 +130,22 @@ record Pattern(
     try {
       Stagger stagger = new Stagger(shingle.length(), joints.firstPieces(), minimum);
       for (int course : stagger.violations()) {
-        findings.add(tooNear(stagger, course));
+        findings.add(tooNear(stagger, course, tape));
       }
+      stagger.nextButOneUnder(joints.nextButOne()).stream()
+          .map(course -> nextButOne(stagger, course, joints.nextButOne(), tape))
+          .forEach(findings::add);
       return stagger;
     } catch (IllegalArgumentException refusal) {
-      findings.add(said(LayoutFindings.FIRST_PIECE, "first pieces", refusal.getMessage()));
+      findings.add(said(
+          LayoutFindings.FIRST_PIECE,
+          "first pieces",
+          String.format(
+              "first pieces must be more than 0 and at most a whole shingle of %s, but are %s",
+              shingle.length().showOnTape(tape),
+              joints.firstPieces().stream()
+                  .map(piece -> piece.showOnTape(tape))
+                  .collect(Collectors.joining(", ")))));
       return usual(shingle, joints.sliver());
     }
   }
@@ -111,12 +158,22 @@ record Pattern(
     return Stagger.stair(shingle.length(), step, shortest, offset);
   }
 
-  private static Finding tooNear(Stagger stagger, int course) {
+  private static Finding nextButOne(Stagger stagger, int course, Length least, Graduation tape) {
+    return said(
+        LayoutFindings.NEXT_BUT_ONE,
+        "first pieces",
+        String.format(
+            "joints of course %d must be at least %s from those two courses up, but are %s",
+            course + 1, least.showOnTape(tape), stagger.offsetNextButOne(course).showOnTape(tape)));
+  }
+
+  private static Finding tooNear(Stagger stagger, int course, Graduation tape) {
     if (stagger.repeat() == 1) {
       return said(
           LayoutFindings.STAGGER,
           "first pieces",
-          "first pieces must differ from course to course, but all are " + stagger.firstPiece(0));
+          "first pieces must differ from course to course, but all are "
+              + stagger.firstPiece(0).showOnTape(tape));
     }
     int next = (course + 1) % stagger.repeat();
     return said(
@@ -126,18 +183,21 @@ record Pattern(
             "joints of courses %d and %s must be at least %s apart, but are %s apart",
             course + 1,
             next > course ? String.valueOf(next + 1) : (next + 1) + " of the next repeat",
-            stagger.minimum(),
-            stagger.offset(course)));
+            stagger.minimum().showOnTape(tape),
+            stagger.offset(course).showOnTape(tape)));
   }
 
-  private static void checkOverhang(LayoutSettings.Overhang overhang, List<Finding> findings) {
+  private static void checkOverhang(
+      LayoutSettings.Overhang overhang, Graduation tape, List<Finding> findings) {
     if (!overhang.limits().allow(overhang.eave())) {
       findings.add(said(
           LayoutFindings.OVERHANG,
           "eave overhang",
           String.format(
               "overhang at the eave must be %s to %s, but is %s",
-              overhang.limits().least(), overhang.limits().most(), overhang.eave())));
+              overhang.limits().least().showOnTape(tape),
+              overhang.limits().most().showOnTape(tape),
+              overhang.eave().showOnTape(tape))));
     }
   }
 

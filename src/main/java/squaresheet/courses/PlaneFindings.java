@@ -2,6 +2,7 @@ package squaresheet.courses;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.units.DerivedLength;
@@ -34,7 +35,9 @@ final class PlaneFindings {
           "pitch",
           String.format(
               "pitch must be at least the %s that %s may be laid on, but is %s",
-              plan.shingle().minimumSlope(), plan.shingle().id(), plan.plane().pitch()));
+              plan.shingle().minimumSlope(),
+              plan.shingle().id(),
+              plan.plane().pitch().show()));
     }
   }
 
@@ -46,7 +49,7 @@ final class PlaneFindings {
           "height",
           String.format(
               "height up the slope must be at least one course of %s, but is %s; one course is laid, cut to fit",
-              plan.shingle().exposure(), height));
+              plan.shingle().exposure().showOnTape(plan.tape()), height.show(plan.tape())));
     }
   }
 
@@ -60,9 +63,15 @@ final class PlaneFindings {
           "lines",
           String.format(
               "lines must differ by at most %s from one end of the eave to the other not to be seen, but each differs by"
-                  + " %.2f in",
-              shows, taper.inches()));
+                  + " %s",
+              shows.showOnTape(plan.tape()), inDecimals(taper)));
     }
+  }
+
+  private String inDecimals(DerivedLength length) {
+    return plan.tape().isImperial()
+        ? String.format(Locale.ROOT, "%.2f in", length.inches())
+        : String.format(Locale.ROOT, "%.1f mm", length.inches() * 25.4);
   }
 
   private void checkStarter(EaveStarter starter) {
@@ -74,7 +83,7 @@ final class PlaneFindings {
           property,
           String.format(
               "a starter piece must be no longer than its eave of %s to be laid whole, but is %s; one cut piece covers it",
-              joints.eave(), joints.starter()));
+              joints.eave().show(plan.tape()), joints.starter().showOnTape(plan.tape())));
     }
     joints.firstClash().ifPresent(clash -> addClash(property, joints, clash));
   }
@@ -98,7 +107,10 @@ final class PlaneFindings {
         String.format(
             "starter joints must stand at least %s from joints of the first course, but %s from the start one stands %s"
                 + " from it; %s",
-            joints.minimum(), clash.at().show(tape), clash.distance().show(tape), cure));
+            joints.minimum().showOnTape(tape),
+            clash.at().show(tape),
+            clash.distance().showOnTape(tape),
+            cure));
   }
 
   private void checkSlivers() {
@@ -108,7 +120,7 @@ final class PlaneFindings {
           "first pieces",
           String.format(
               "pieces at a rake must be at least %s wide, but %d %s narrower",
-              plan.settings().joints().sliver(),
+              plan.settings().joints().sliver().showOnTape(plan.tape()),
               plan.slivers(),
               plan.slivers() == 1 ? "is" : "are"));
     }

@@ -14,6 +14,7 @@ import squaresheet.product.Shingle;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Roof;
 import squaresheet.roof.SharedEdge;
+import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 import squaresheet.units.Ratio;
 
@@ -57,7 +58,7 @@ public final class RoofLayout {
           new Where.OfItem("layout", "shingle"),
           "a shingle must be chosen for courses to be laid out, but none is"));
     }
-    Pattern pattern = Pattern.of(shingle.get(), chosen.starter(), settings);
+    Pattern pattern = searched(roof, Pattern.of(shingle.get(), chosen.starter(), settings));
     List<Finding> exposure = settings
         .spacing()
         .exposure()
@@ -70,6 +71,18 @@ public final class RoofLayout {
         capped(roof),
         exposure);
     return Read.of(layout, layout.findings());
+  }
+
+  /** With first pieces looked for on the whole roof, where the settings ask for it. */
+  private static Pattern searched(Roof roof, Pattern pattern) {
+    if (!pattern.settings().joints().isSearched()) {
+      return pattern;
+    }
+    List<CoursePlan> plans =
+        roof.planes().stream().map(plane -> CoursePlan.of(plane, pattern)).toList();
+    boolean imperial = pattern.settings().spacing().tape().isImperial();
+    Length mark = imperial ? Length.ofInches(1) : Graduation.MILLIMETRE.mark().times(25);
+    return pattern.with(StaggerSearch.over(plans, pattern).best(mark));
   }
 
   /** Every ridge and hip once; one measured on two planes halfway between, rounded up to 1/320 mm. */
@@ -155,7 +168,7 @@ public final class RoofLayout {
   public Ratio waste(LayoutSettings.Reuse reuse) {
     BigInteger net =
         plans.stream().map(CoursePlan::doubledNet).reduce(BigInteger.ZERO, BigInteger::add);
-    return Waste.ofArea(pieces(reuse).used(), shingle().exposure(), shingle().length(), net);
+    return Waste.ofArea(pieces(reuse).used(), pattern.cover(), shingle().length(), net);
   }
 
   /** Pieces narrower than a sliver that end at a rake. */

@@ -95,6 +95,14 @@ public record Stagger(Length piece, List<Length> firstPieces, Length minimum) {
         .toList();
   }
 
+  /** The courses of the repeat (0 being the lowest) whose joints stand nearer than this to those two courses up. */
+  public List<Integer> nextButOneUnder(Length least) {
+    return IntStream.range(0, repeat())
+        .filter(course -> offsetNextButOne(course).compareTo(least) < 0)
+        .boxed()
+        .toList();
+  }
+
   /** The least offset between neighbouring courses. */
   public Length least() {
     return IntStream.range(0, repeat())

@@ -11,7 +11,8 @@ import squaresheet.units.Length;
 
 /**
  * The two places where marks are pulled on every plane: at both ends of the eave, square up from it. They differ where the
- * edge at the top, or the eave, is not level; where it is level courses run true however the sides lean.
+ * edge at the top, or the eave, is not level, or where the tape says so of rakes square to the eave; where the top is level
+ * courses run true however the sides lean.
  */
 final class Stations {
 
@@ -32,9 +33,18 @@ final class Stations {
         eave.map(side -> end(side, left).y()).orElseGet(() -> plane.outline().bottom());
     Length to =
         top.map(side -> end(side, left).y()).orElseGet(() -> plane.outline().top());
-    Length up = to.minus(from);
+    Length up = eave.flatMap(side -> taped(plane, end(side, left))).orElse(to.minus(from));
     Length whole = plane.outline().top().minus(plane.outline().bottom());
     return new Lines.Station(name(plane, eave, left), up.isPositive() ? up : whole);
+  }
+
+  /** What the tape says of a rake that stands square on the end of the eave. */
+  private static Optional<Length> taped(Plane plane, Point corner) {
+    return plane.sides(EdgeKind.RAKE).stream()
+        .filter(rake -> rake.from().equals(corner) || rake.to().equals(corner))
+        .filter(rake -> rake.along().isZero() && lower(rake).equals(corner.y()))
+        .findFirst()
+        .flatMap(Side::taped);
   }
 
   private static String name(Plane plane, Optional<Side> eave, boolean left) {

@@ -15,12 +15,12 @@ final class Waste {
   private Waste() {}
 
   /** Of shingles over a net area, given twice in square units; 0 where there is nothing to cover. */
-  static Ratio ofArea(long used, Length exposure, Length piece, BigInteger doubledNet) {
+  static Ratio ofArea(long used, Interval cover, Length piece, BigInteger doubledNet) {
     BigInteger covers = BigInteger.valueOf(used)
-        .multiply(BigInteger.valueOf(exposure.units()))
+        .multiply(BigInteger.valueOf(cover.laid().units()))
         .multiply(BigInteger.valueOf(piece.units()))
         .shiftLeft(1);
-    return ratio(covers, doubledNet);
+    return ratio(covers, doubledNet.multiply(BigInteger.valueOf(cover.courses())));
   }
 
   /** Of strips along a run; 0 where there is no run. */

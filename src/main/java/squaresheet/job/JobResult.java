@@ -2,6 +2,7 @@ package squaresheet.job;
 
 import java.util.List;
 import java.util.Optional;
+import squaresheet.courses.LayoutSettings;
 import squaresheet.courses.RoofLayout;
 import squaresheet.estimate.Estimate;
 import squaresheet.estimate.OrderList;
@@ -33,9 +34,8 @@ public record JobResult(
 
   private static Read<JobResult> of(JobInput input, Roof roof) {
     Said said = new Said();
-    LayoutChoices choices = new LayoutChoices(input);
-    Optional<RoofLayout> layout =
-        said.listen(RoofLayout.of(roof, input.selection(), choices.settings()));
+    LayoutSettings settings = said.listen(new LayoutChoices(input).read()).orElseThrow();
+    Optional<RoofLayout> layout = said.listen(RoofLayout.of(roof, input.selection(), settings));
     Names names = Names.of(roof).with(input.settings());
     Names known =
         layout.map(RoofLayout::simulatedWaste).map(names::withSimulatedWaste).orElse(names);

@@ -14,6 +14,7 @@ import squaresheet.courses.LayoutSettings.Overhang;
 import squaresheet.courses.LayoutSettings.Reuse;
 import squaresheet.courses.LayoutSettings.Spacing;
 import squaresheet.courses.LayoutSettings.Starting;
+import squaresheet.finding.Read;
 import squaresheet.formula.Value;
 import squaresheet.takeoff.Rule;
 import squaresheet.units.Graduation;
@@ -33,8 +34,12 @@ final class LayoutChoices {
     this.input = input;
   }
 
-  LayoutSettings settings() {
-    return new LayoutSettings(overhang(), spacing(), joints(), starting(), counting());
+  /** The foreman's settings; first pieces that cannot be read are said. */
+  Read<LayoutSettings> read() {
+    Read<List<Length>> pieces = new FirstPieces(input.card()).read(text("stagger_pattern"));
+    LayoutSettings settings = new LayoutSettings(
+        overhang(), spacing(), joints(pieces.value().orElse(List.of())), starting(), counting());
+    return Read.of(settings, pieces.findings());
   }
 
   private Overhang overhang() {
@@ -94,9 +99,14 @@ final class LayoutChoices {
         .orElse(tape);
   }
 
-  private Joints joints() {
+  private Joints joints(List<Length> pieces) {
     Hand hand = is("lay_from", "right") ? Hand.RIGHT : Hand.LEFT;
-    return new Joints(List.of(), length("sliver_width", USUAL.joints().sliver()), hand);
+    return new Joints(
+        pieces,
+        is("stagger_pattern", "search"),
+        length("next_but_one", Length.ZERO),
+        length("sliver_width", USUAL.joints().sliver()),
+        hand);
   }
 
   private Starting starting() {
@@ -112,7 +122,7 @@ final class LayoutChoices {
   private Counting counting() {
     Reuse reuse =
         is("cut_reuse", "none") ? Reuse.NONE : is("cut_reuse", "roof") ? Reuse.ROOF : Reuse.PLANE;
-    return new Counting(reuse, length("cap_cover", Length.ZERO));
+    return new Counting(reuse, length("cap_cover", Length.ZERO), is("exposure_choice", "as lined"));
   }
 
   /** A length setting, which the rulebook keeps in inches; negative ones are as usual. */
@@ -131,12 +141,17 @@ final class LayoutChoices {
   }
 
   private boolean is(String setting, String word) {
-    Optional<String> text = typed(setting)
+    return text(setting).equals(word);
+  }
+
+  /** What was said of a setting, without capitals. */
+  private String text(String setting) {
+    return typed(setting)
         .flatMap(value ->
             value instanceof Value.Text said ? Optional.of(said.value()) : Optional.empty())
-        .or(() -> usual(setting));
-    return text.filter(said -> said.strip().toLowerCase(Locale.ROOT).equals(word))
-        .isPresent();
+        .or(() -> usual(setting))
+        .map(said -> said.strip().toLowerCase(Locale.ROOT))
+        .orElse("");
   }
 
   private Optional<Value> typed(String setting) {

@@ -10,7 +10,7 @@ import squaresheet.roof.EdgeKind;
 /** What the lines of a plane's picture mean: only those that are in it. */
 final class Legend {
 
-  private static final Font FONT = Type.plain(9);
+  private static final Font FONT = Type.plain(10.5);
   private static final double LINE = 34;
   private static final double ROW = 16;
   private static final double WIDE = 560;

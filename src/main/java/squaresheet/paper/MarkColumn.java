@@ -16,8 +16,8 @@ final class MarkColumn {
    */
   record Mark(double x, double y, String text) {}
 
-  private static final Font FONT = Type.bold(10);
-  private static final double STEP = 12;
+  private static final Font FONT = Type.bold(12);
+  private static final double STEP = 14;
 
   private final Pen pen;
   private final double edge;

@@ -12,6 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Draws lines and letters in points, y downward, black unless said. */
 final class Pen {
@@ -27,6 +28,8 @@ final class Pen {
   }
 
   private static final double LEADING = 1.3;
+  /** The items of a list stand two spaces apart, and none is broken: the number of a course stays with its piece. */
+  private static final String BETWEEN_ITEMS = "  ";
   /** A length is never broken before its inches or its fraction: 24 at the end of a line would be read as 24. */
   private static final String BETWEEN_WORDS = "(?<!\\d') (?!\\d+/\\d)";
   /** From the middle of a line of lettering to its base, in font sizes. */
@@ -156,8 +159,10 @@ final class Pen {
   private static List<String> broken(String text, double width, Font font) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(BETWEEN_WORDS)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
+    boolean listed = text.contains(BETWEEN_ITEMS)
+        && Stream.of(text.split(BETWEEN_ITEMS)).allMatch(item -> Type.width(font, item) <= width);
+    for (String word : text.split(listed ? BETWEEN_ITEMS : BETWEEN_WORDS)) {
+      String longer = line.isEmpty() ? word : line + (listed ? BETWEEN_ITEMS : " ") + word;
       if (!line.isEmpty() && Type.width(font, longer) > width) {
         lines.add(line.toString());
         line.setLength(0);

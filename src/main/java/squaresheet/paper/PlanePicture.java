@@ -24,7 +24,7 @@ final class PlanePicture {
   private static final int WIDTH = 792;
   private static final int HEIGHT = 612;
   private static final double MARGIN = 30;
-  private static final double MARKS = 134;
+  private static final double MARKS = 152;
   private static final double TOP = 92;
   private static final double FOOT = 104;
   /** Courses whose joints are drawn, unless the stagger's repeat is longer. */
@@ -32,8 +32,8 @@ final class PlanePicture {
 
   static final double SNAPPED = 0.9;
 
-  private static final Font SMALL = Type.plain(8.5);
-  private static final Font EDGE = Type.bold(9);
+  private static final Font SMALL = Type.plain(10.5);
+  private static final Font EDGE = Type.bold(11.5);
 
   private final CoursePlan plan;
   private final Outline outline;
@@ -77,13 +77,13 @@ final class PlanePicture {
         java.util.Locale.ROOT,
         "Pitch %s.  %d courses, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
             + " line.%s",
-        plan.plane().pitch(),
+        plan.plane().pitch().show(),
         plan.courses(),
         Words.exposure(plan.interval(), tape),
         plan.reach().lastCourse().show(tape),
         Words.courses(plan.interval().courses()),
         even());
-    pen.paragraph(laid, MARGIN, MARGIN + 22, WIDTH - 2 * MARGIN, Type.plain(10));
+    pen.paragraph(laid, MARGIN, MARGIN + 22, WIDTH - 2 * MARGIN, Type.plain(12));
   }
 
   /** What rounding costs, and the even exposure that would end on a full course. */
@@ -274,7 +274,7 @@ final class PlanePicture {
     String text = Type.width(EDGE, label) < length * 0.9 ? label : side.kind().word();
     double dx = (x2 - x1) / length;
     double dy = (y2 - y1) / length;
-    pen.textAlong(text, (x1 + x2) / 2 - dy * 13, (y1 + y2) / 2 + dx * 13, dx, dy, EDGE);
+    pen.textAlong(text, (x1 + x2) / 2 - dy * 14, (y1 + y2) / 2 + dx * 14, dx, dy, EDGE);
   }
 
   private void foot() {
@@ -286,6 +286,6 @@ final class PlanePicture {
         MARGIN,
         HEIGHT - MARGIN,
         WIDTH - 2 * MARGIN,
-        Type.plain(8));
+        Type.plain(9.5));
   }
 }

@@ -24,11 +24,11 @@ final class RoofPicture {
   private static final double TOP = 74;
   private static final double FOOT = 70;
   private static final double GUTTER = 18;
-  private static final double CAPTION = 34;
+  private static final double CAPTION = 38;
   private static final int PAGE = 12;
 
-  private static final Font NAME = Type.bold(12);
-  private static final Font SMALL = Type.plain(9);
+  private static final Font NAME = Type.bold(14);
+  private static final Font SMALL = Type.plain(10.5);
 
   private final List<CoursePlan> plans;
   private final double points;
@@ -90,7 +90,7 @@ final class RoofPicture {
         "All planes at one scale, each with its eave at the bottom.",
         MARGIN,
         MARGIN + 30,
-        Type.plain(10),
+        Type.plain(12),
         Pen.Stand.RIGHT_OF);
     for (int index = 0; index < plans.size(); index++) {
       cell(plans.get(index), index);
@@ -112,7 +112,7 @@ final class RoofPicture {
     double y = TOP + row * high;
     Outline outline = plan.plane().outline();
     Scale scale = Scale.at(points, outline, x, y + CAPTION, wide, high - CAPTION - GUTTER);
-    caption(plan, x + wide / 2, scale.y(outline.top()) - 24);
+    caption(plan, x + wide / 2, scale.y(outline.top()) - 26);
     for (Opening opening : plan.plane().openings()) {
       if (opening.isPlaced()) {
         pen.draw(path(opening.outline(), scale), new BasicStroke(0.8f));
@@ -139,7 +139,7 @@ final class RoofPicture {
             : String.format(Locale.ROOT, "%.1f m²", plan.plane().slopedArea().toSquareMetres()),
         plan.courses(),
         plan.pieces().used());
-    pen.text(counts, x, y + 12, SMALL, Pen.Stand.ABOUT);
+    pen.text(counts, x, y + 14, SMALL, Pen.Stand.ABOUT);
   }
 
   private static Path2D path(Outline figure, Scale scale) {

@@ -5,7 +5,7 @@ import java.awt.Font;
 /** A bar of a round length, to read distances off a drawing. */
 final class ScaleBar {
 
-  private static final Font FONT = Type.plain(9);
+  private static final Font FONT = Type.plain(10.5);
   private static final double LONGEST = 130;
   private static final double METRE = 1000 / 25.4;
   private static final double FOOT = 12;

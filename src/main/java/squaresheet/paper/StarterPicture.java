@@ -27,8 +27,8 @@ final class StarterPicture {
 
   private static final int MOST_ROWS = 5;
 
-  private static final Font NUMBER = Type.bold(10);
-  private static final Font SMALL = Type.plain(9);
+  private static final Font NUMBER = Type.bold(12);
+  private static final Font SMALL = Type.plain(10.5);
 
   private final CoursePlan plan;
   private final EaveStarter starter;
@@ -187,7 +187,7 @@ final class StarterPicture {
         "Distances along the eave are to scale, heights are not.",
         MARGIN,
         y + 20,
-        Type.plain(8),
+        Type.plain(9.5),
         Pen.Stand.RIGHT_OF);
   }
 }

@@ -51,12 +51,18 @@ public record Selection(Map<Role, Product> products) {
     return Read.of(new Selection(products), findings);
   }
 
-  /** For every part the first product of the catalogue that can play it and plays no other; else the first that can. */
+  /**
+   * For every part the first product of the catalogue that can play it and plays no other yet; else the first that can. Of
+   * two edge metals the first is for eaves, the second for rakes; one alone is for both.
+   */
   public static Selection firstOfEach(Catalogue catalogue) {
     Map<Role, Product> products = new EnumMap<>(Role.class);
     for (Role role : Role.values()) {
-      catalogue.candidates(role).stream()
+      List<Product> candidates = catalogue.candidates(role);
+      candidates.stream()
+          .filter(product -> !products.containsValue(product))
           .findFirst()
+          .or(() -> candidates.stream().findFirst())
           .ifPresent(product -> products.put(role, product));
     }
     return new Selection(products);

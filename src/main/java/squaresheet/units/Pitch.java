@@ -140,6 +140,12 @@ public record Pitch(BigDecimal rise) implements Comparable<Pitch> {
     return rise.compareTo(other.rise);
   }
 
+  /** For people: the rise to two decimals, so that a pitch measured in degrees can be read. */
+  public String show() {
+    BigDecimal shown = rise.setScale(Math.min(2, Math.max(0, rise.scale())), RoundingMode.HALF_UP);
+    return (shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString()) + ":12";
+  }
+
   @Override
   public String toString() {
     return rise.toPlainString() + ":12";

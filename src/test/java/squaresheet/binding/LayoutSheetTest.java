@@ -81,8 +81,7 @@ class LayoutSheetTest {
               ref,
               entry.formula().isEmpty()
                   ? entry
-                  : new Entry(
-                      new Content.Blank(), entry.formula(), entry.role(), entry.format())));
+                  : new Entry(new Content.Blank(), entry.formula(), entry.role(), entry.format())));
     }
     Path file = folder.resolve("edited.xlsx");
     Xlsx.write(draft, file, Existing.REPLACE);
@@ -138,7 +137,9 @@ class LayoutSheetTest {
     int column = named(draft, "catalogue_exposure_in").ref().column();
     products.put(new Ref(row, column), Entry.number(5));
     assertThat(ours(draft).apply(named(draft, "shown_exposure"))).isEqualTo(5.0);
-    assertThat(figures(draft, ours(draft)).get(2)).as("by hand: 5 courses of 5 in").isEqualTo(25.0);
+    assertThat(figures(draft, ours(draft)).get(2))
+        .as("by hand: 5 courses of 5 in")
+        .isEqualTo(25.0);
   }
 
   @Test
@@ -164,8 +165,12 @@ class LayoutSheetTest {
           .isEqualTo(Optional.of(new Content.Text(name)));
       assertThat(cell.apply(1)).as(name).isCloseTo(plan.reach().covered().toInches(), within(1e-3));
       assertThat(cell.apply(2)).as(name).isEqualTo(plan.courses());
-      assertThat(cell.apply(3)).as(name).isEqualTo(plan.lines().marks().get(0).at().size());
-      assertThat(cell.apply(4)).as(name).isCloseTo(plan.reach().lastCourse().inches(), within(1e-3));
+      assertThat(cell.apply(3))
+          .as(name)
+          .isEqualTo(plan.lines().marks().get(0).at().size());
+      assertThat(cell.apply(4))
+          .as(name)
+          .isCloseTo(plan.reach().lastCourse().inches(), within(1e-3));
       assertThat(cell.apply(5)).as(name).isCloseTo(plan.reach().lost().inches(), within(1e-9));
       assertThat(cell.apply(6)).as(name).isEqualTo(plan.reach().extra());
       assertThat(cell.apply(8))

@@ -166,7 +166,7 @@ class RoofLayoutTest {
             "plane porch: height | height up the slope must be at least one course of 5 5/8\", but is 4\"; one course is"
                 + " laid, cut to fit",
             "plane porch: bottom starter | a starter piece must be no longer than its eave of 2' 1\" to be laid whole, but"
-                + " is 3' 3 3/8\"; one cut piece covers it");
+                + " is 39 3/8\"; one cut piece covers it");
     assertThat(layout.interval().laid()).as("rounded down instead").isEqualTo(Laid.in("28 1/8\""));
     assertThat(layout.plans().get(0).courses()).isEqualTo(1);
     assertThat(layout.plans().get(1).courses())
@@ -208,6 +208,57 @@ class RoofLayoutTest {
         .contains(
             "plane A: lines | lines must differ by at most 1/4\" from one end of the eave to the other not to be seen, but"
                 + " each differs by 0.50 in");
+  }
+
+  @Test
+  void rakes_that_the_tape_makes_unequal_share_the_difference_among_the_lines() {
+    PlaneNotes plane = Laid.plane("A", new Shape.Rectangle(Laid.in("30'"), Laid.in("15'")))
+        .with(PlaneNotes.SideNotes.of("left", EdgeKind.RAKE).taped(Laid.in("15'")))
+        .with(PlaneNotes.SideNotes.of("right", EdgeKind.RAKE).taped(Laid.in("14' 9\"")));
+    Lines lines =
+        Laid.roof(Laid.METRIC, LayoutSettings.standard(), plane).plans().get(0).lines();
+    assertThat(lines.taperPerLine().inches())
+        .as("by hand: 3 over 167.5, times 28.125")
+        .isCloseTo(3 / 167.5 * 28.125, within(1e-9));
+    assertThat(lines.marks().get(0).at().get(0)).isEqualTo(Laid.in("28 1/8\""));
+    assertThat(lines.marks().get(1).at().get(0))
+        .as("by hand: 28.125 times 164.5 over 167.5 is 27.62, on the tape 27 9/16")
+        .isEqualTo(Laid.in("27 9/16\""));
+  }
+
+  @Test
+  void a_metric_layout_speaks_of_millimetres_only() {
+    LayoutSettings settings = LayoutSettings.standard()
+        .with(LayoutSettings.Overhang.standard().withEave(Laid.in("1 1/2\"")))
+        .with(LayoutSettings.Spacing.standard()
+            .on(Graduation.MILLIMETRE)
+            .withInterval(Laid.in("30\"")))
+        .with(LayoutSettings.Joints.standard()
+            .withFirstPieces(List.of(Laid.in("36\""), Laid.in("33\"")))
+            .withNextButOne(Laid.in("3\"")));
+    PlaneNotes low = Laid.plane("porch", new Shape.Rectangle(Laid.in("2'"), Laid.in("4\"")));
+    PlaneNotes bent = Laid.plane("A", new Shape.Rectangle(Laid.in("29' 3\""), Laid.in("15'")))
+        .with(PlaneNotes.SideNotes.of("left", EdgeKind.RAKE).taped(Laid.in("15'")))
+        .with(PlaneNotes.SideNotes.of("right", EdgeKind.RAKE).taped(Laid.in("14' 9\"")));
+    Roof roof = Roof.resolve(RoofNotes.of(low, bent)).value().orElseThrow();
+    List<Finding> said = RoofLayout.of(roof, Laid.products(Laid.METRIC, "36\""), settings)
+        .value()
+        .orElseThrow()
+        .findings();
+    assertThat(said.stream().map(finding -> finding.info().id()))
+        .contains(
+            "interval-stretches-exposure",
+            "eave-overhang-outside-limits",
+            "stagger-under-minimum",
+            "joints-line-up-next-but-one",
+            "plane-under-one-course",
+            "starter-longer-than-eave",
+            "starter-joints-clash",
+            "course-taper-shows",
+            "slivers-at-rake");
+    assertThat(said).allSatisfy(finding -> assertThat(finding.says())
+        .doesNotContain("\"")
+        .doesNotContainPattern("\\d'|\\d in\\b"));
   }
 
   @Test

@@ -115,6 +115,68 @@ class JobResultTest {
         .isCloseTo(interval, within(1e-4));
   }
 
+  /** However much shows of a course, one and the waste over the cover of a bundle are the shingles counted. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      # wanted in | choice
+      0           | product
+      5           | product
+      0           | as lined
+      5.25        | as lined
+      """)
+  void simulated_waste_orders_the_shingles_that_were_counted(double wanted, String choice) {
+    JobResult job = worked(GABLE
+        .with("waste_choice", "simulated")
+        .with("wanted_exposure", wanted)
+        .with("exposure_choice", choice));
+    long counted = job.layout().orElseThrow().pieces().used();
+    // 22 pieces in a bundle of the demo catalogue
+    assertThat(shingleBundles(job)).isEqualTo((counted + 21) / 22);
+  }
+
+  @Test
+  void a_metric_job_rounds_lines_down_to_five_millimetres_unless_told() {
+    JobCard card = new JobCard("Gable", "", "", TapeUnit.METRES);
+    JobResult job = worked(new JobInput(card, GABLE.roof(), GABLE.company()));
+    // 5 courses of 142.875 mm are 714.375 mm
+    assertThat(job.layout().orElseThrow().interval().laid()).isEqualTo(Length.parse("710 mm"));
+    assertThat(job.takeoff().number("line_interval").orElseThrow())
+        .isCloseTo(710 / 25.4, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      # unit | typed                     | repeat | what is said
+      FEET   | stair                     | 6      |
+      FEET   | 39 3/8; 26 1/4; 13 1/8    | 3      |
+      METRES | 1000; 666; 333            | 3      |
+      FEET   | 39 3/8; left over; 13 1/8 | 6      | first pieces must be stair, search, or lengths such as 39 3/8; 33 3/8; 27 3/8, but 'left over' is none; a stair by the product's least offset is laid
+      """)
+  void first_pieces_are_typed_searched_or_a_stair(
+      TapeUnit unit, String typed, int repeat, String says) {
+    JobCard card = new JobCard("Gable", "", "", unit);
+    Read<JobResult> read = JobResult.of(
+        new JobInput(card, GABLE.roof(), GABLE.company()).with("stagger_pattern", typed));
+    assertThat(read.value().orElseThrow().layout().orElseThrow().stagger().repeat())
+        .isEqualTo(repeat);
+    assertThat(read.findings().stream()
+            .filter(finding -> finding.info().id().equals("first-pieces-not-read"))
+            .map(Finding::says)
+            .findFirst()
+            .orElse(null))
+        .isEqualTo(says);
+  }
+
+  @Test
+  void a_search_over_the_roof_leaves_no_slivers_where_a_stair_does() {
+    JobInput wide = GABLE.with("sliver_width", 12);
+    JobInput searched = wide.with("stagger_pattern", "search");
+    assertThat(worked(wide).layout().orElseThrow().slivers())
+        .as("the stair has a piece of 9 3/8 in")
+        .isPositive();
+    assertThat(worked(searched).layout().orElseThrow().slivers()).isZero();
+  }
+
   @Test
   void the_estimate_foots_and_cross_foots() {
     JobResult job = worked(GABLE);

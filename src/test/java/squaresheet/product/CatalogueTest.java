@@ -158,4 +158,20 @@ class CatalogueTest {
         .containsExactly(
             "exposure laid must be at most the 5 5/8\" of laminated-metric, but is 5 41/64\"");
   }
+
+  @Test
+  void two_edge_metals_are_for_eaves_and_rakes_and_one_alone_for_both() throws Exception {
+    String demo = java.nio.file.Files.readString(java.nio.file.Path.of("demo-data/products.csv"));
+    Selection two =
+        Selection.firstOfEach(Catalogue.read(demo, "two.csv").value().orElseThrow());
+    assertThat(two.of(Role.EAVE_METAL).map(Product::id)).contains("edge-eave");
+    assertThat(two.of(Role.RAKE_METAL).map(Product::id)).contains("edge-rake");
+    String alone = demo.lines()
+        .filter(line -> !line.startsWith("edge-rake"))
+        .collect(java.util.stream.Collectors.joining("\n"));
+    Selection one =
+        Selection.firstOfEach(Catalogue.read(alone, "one.csv").value().orElseThrow());
+    assertThat(one.of(Role.EAVE_METAL).map(Product::id)).contains("edge-eave");
+    assertThat(one.of(Role.RAKE_METAL).map(Product::id)).contains("edge-eave");
+  }
 }
