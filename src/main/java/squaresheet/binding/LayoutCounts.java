@@ -64,7 +64,7 @@ final class LayoutCounts {
   }
 
   private static Entry number(long count) {
-    return Entry.number(count).format("#,##0");
+    return Entry.number((double) count).format("#,##0");
   }
 
   private void firstPieces(Stagger stagger) {

@@ -129,7 +129,7 @@ final class StaggerSearch {
       for (int course = 0; course < best.stagger().repeat(); course++) {
         best = changed(best, course, mark);
       }
-    } while (best != before);
+    } while (BEST.compare(best, before) < 0);
     return best;
   }
 

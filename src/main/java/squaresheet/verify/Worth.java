@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.finding.Finding;
@@ -94,13 +95,19 @@ final class Worth {
   }
 
   private static String plural(String unit, String number) {
-    return number.equals("1") || unit.matches("[A-Z]{3}")
+    return number.equals("1") || isMoney(unit)
         ? unit
         : unit.endsWith("x") ? unit + "es" : unit + "s";
   }
 
+  private static boolean isMoney(String unit) {
+    return unit.matches("[A-Z]{3}");
+  }
+
   private static String words(Output output, double more) {
-    String number = Shown.number(Math.abs(more));
+    double size = Math.abs(more);
+    String number =
+        isMoney(output.unit()) ? String.format(Locale.ROOT, "%,.2f", size) : Shown.number(size);
     String unit = output.unit().isEmpty() ? "" : " " + plural(output.unit(), number);
     String name = output.name().isEmpty() ? output.cell().toString() : output.name();
     return name + ": " + number + unit + (more > 0 ? " too little" : " too much");

@@ -89,7 +89,7 @@ class WasteAgainstLayoutTest {
       assertThat(finding.expected()).isEqualTo("at least 0.09094");
       assertThat(finding.worth())
           .contains("Shingles: 2 bundles too little")
-          .containsPattern("Total: [0-9.]+ USD too little");
+          .containsPattern("Total: [0-9,]+[.][0-9]{2} USD too little");
     });
   }
 
@@ -103,7 +103,7 @@ class WasteAgainstLayoutTest {
                   + " spare 0.05702 is enough; the rest buys 1 bundle that nobody lays");
       assertThat(finding.worth())
           .contains("Shingles: 1 bundle too much")
-          .containsPattern("Total: [0-9.]+ USD too much");
+          .containsPattern("Total: [0-9,]+[.][0-9]{2} USD too much");
     });
   }
 
