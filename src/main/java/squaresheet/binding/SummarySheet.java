@@ -54,6 +54,7 @@ final class SummarySheet {
     price("Total", "estimate_total");
     row++;
     headings("To order", "Packs", "Pack");
+    tooFlat();
     parts.rulebook().rules().stream()
         .filter(rule -> rule.role().flatMap(parts.selection()::of).isPresent())
         .forEach(this::order);
@@ -75,6 +76,20 @@ final class SummarySheet {
       sheet.put(new Ref(row, at), Entry.text(texts[at]).as(Role.HEADING));
     }
     row++;
+  }
+
+  /** No shingles are ordered for a plane too flat for them, but everything else for it is: that must be seen. */
+  private void tooFlat() {
+    if (parts.rulebook().rule("slope_is_enough").isPresent()) {
+      String count = "COUNTIF(slope_is_enough,FALSE)";
+      sheet.put(
+          new Ref(row, 0),
+          Entries.computed(
+              "IF(" + count + "=0,\"No plane is too flat for shingles\",\"TOO FLAT FOR SHINGLES: \"&"
+                  + count + "&\" of the planes; no shingles for them, all else is priced\")",
+              "@"));
+      row++;
+    }
   }
 
   private void total(Rule rule) {

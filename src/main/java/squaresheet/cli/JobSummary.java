@@ -3,7 +3,9 @@ package squaresheet.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import squaresheet.estimate.OrderList;
+import squaresheet.formula.Value;
 import squaresheet.job.JobResult;
 
 /** What an import prints at its end: how large the roof is, what to order, what it costs. */
@@ -24,6 +26,11 @@ final class JobSummary {
       lines.add(unread + (unread == 1 ? " row" : " rows")
           + " of the sheet could not be read; see the sheet 'Not read' of the workbook");
     }
+    List<String> flat = tooFlat(job);
+    if (!flat.isEmpty()) {
+      lines.add("too flat for shingles, none ordered there: " + String.join(", ", flat)
+          + "; underlayment, metal and work there are still ordered and priced, and verify withholds the totals");
+    }
     lines.add("To order:");
     for (OrderList.Entry entry : job.orderList().entries()) {
       lines.add(
@@ -31,5 +38,14 @@ final class JobSummary {
     }
     lines.add("Price, tax included: " + job.estimate().total().show());
     return lines;
+  }
+
+  private static List<String> tooFlat(JobResult job) {
+    List<Value> names = job.takeoff().values("plane_name");
+    List<Value> enough = job.takeoff().values("slope_is_enough");
+    return IntStream.range(0, enough.size())
+        .filter(row -> enough.get(row).equals(new Value.Truth(false)))
+        .mapToObj(row -> ((Value.Text) names.get(row)).value())
+        .toList();
   }
 }

@@ -73,6 +73,11 @@ public final class CoursePlan {
     return plane;
   }
 
+  /** Whether the plane is too flat for the shingle; it is laid out all the same. */
+  public boolean isTooFlat() {
+    return plane.pitch().compareTo(shingle().minimumSlope()) < 0;
+  }
+
   /** The shingle it is covered with. */
   public Shingle shingle() {
     return pattern.shingle();

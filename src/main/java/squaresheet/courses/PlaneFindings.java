@@ -29,7 +29,7 @@ final class PlaneFindings {
   }
 
   private void checkPitch() {
-    if (plan.plane().pitch().compareTo(plan.shingle().minimumSlope()) < 0) {
+    if (plan.isTooFlat()) {
       add(
           LayoutFindings.LOW_PITCH,
           "pitch",

@@ -191,6 +191,9 @@ final class CrewWords {
   }
 
   private String plane(CoursePlan plan) {
+    if (plan.isTooFlat()) {
+      return plan.plane().id() + ": TOO FLAT, NO SHINGLES";
+    }
     return plan.plane().id() + ": " + plan.courses() + ", last shows "
         + plan.reach().lastCourse().show(tape);
   }

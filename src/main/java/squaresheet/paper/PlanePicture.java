@@ -75,8 +75,9 @@ final class PlanePicture {
     pen.text("Plane " + plan.plane().id(), MARGIN, MARGIN + 8, Type.bold(20), Pen.Stand.RIGHT_OF);
     String laid = String.format(
         java.util.Locale.ROOT,
-        "Pitch %s.  %d courses, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
+        "%sPitch %s.  %d courses, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
             + " line.%s",
+        plan.isTooFlat() ? "TOO FLAT FOR THIS SHINGLE, DO NOT LAY.  " : "",
         plan.plane().pitch().show(),
         plan.courses(),
         Words.exposure(plan.interval(), tape),

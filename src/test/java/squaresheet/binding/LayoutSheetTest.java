@@ -12,8 +12,15 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import squaresheet.courses.CoursePlan;
+import squaresheet.courses.Lines;
 import squaresheet.formula.Value;
+import squaresheet.job.JobCard;
+import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
+import squaresheet.roof.EdgeKind;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.RoofNotes;
+import squaresheet.roof.Shape;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
@@ -21,6 +28,8 @@ import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
+import squaresheet.units.Length;
+import squaresheet.units.Pitch;
 import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.Xlsx;
 
@@ -140,6 +149,117 @@ class LayoutSheetTest {
     assertThat(figures(draft, ours(draft)).get(2))
         .as("by hand: 5 courses of 5 in")
         .isEqualTo(25.0);
+  }
+
+  @Test
+  void pictures_stand_on_rows_without_cells_and_never_over_each_other() {
+    DraftSheet sheet = draft().find("Layout").orElseThrow();
+    List<Integer> taken = new ArrayList<>();
+    sheet.entries().keySet().forEach(ref -> taken.add(ref.row()));
+    for (DraftSheet.Picture picture : sheet.pictures()) {
+      for (int row = picture.anchor().first().row(); row <= picture.anchor().last().row(); row++) {
+        assertThat(taken).as(picture.description()).doesNotContain(row);
+        taken.add(row);
+      }
+    }
+    long planes = PARTS.planes().size();
+    assertThat(sheet.pictures())
+        .as("the roof, each plane, and a starter strip for each of the 7 eaves of the demo house")
+        .hasSize((int) (1 + planes + 7));
+    assertThat(sheet.pictures())
+        .extracting(DraftSheet.Picture::description)
+        .contains("Roof", "Plane Front", "Starter, plane Front, side 4");
+  }
+
+  /** Letter and A4 on their long side hold 504 and 487 points under the margins and the foot; A4 is shrunk to its width. */
+  @Test
+  void no_picture_is_cut_by_the_end_of_a_page() {
+    DraftSheet sheet = draft().find("Layout").orElseThrow();
+    double wide = 5.25 * sheet.widths().values().stream().mapToDouble(width -> width).sum();
+    double page = Math.min(504 / Math.min(1, 720 / wide), 487 / Math.min(1, 770 / wide));
+    for (DraftSheet.Picture picture : sheet.pictures()) {
+      int last = picture.anchor().last().row();
+      int begins = sheet.breaks().headSet(picture.anchor().first().row() + 1).last();
+      double down = 0;
+      for (int row = begins; row <= last; row++) {
+        down += sheet.heights().getOrDefault(row, 15.0);
+      }
+      assertThat(down).as(picture.description()).isLessThanOrEqualTo(page);
+    }
+  }
+
+  @Test
+  void the_same_job_gives_the_same_bytes_with_its_pictures() {
+    assertThat(Xlsx.bytes(draft())).isEqualTo(Xlsx.bytes(draft()));
+  }
+
+  @Test
+  void a_larger_roof_than_can_be_sent_points_to_the_files_instead() {
+    List<PlaneNotes> planes = new ArrayList<>();
+    for (int plane = 1; plane <= 41; plane++) {
+      planes.add(new PlaneNotes(
+          "P" + plane,
+          new Shape.Rectangle(Length.of(10, 0), Length.of(5, 0)),
+          PlaneNotes.Measured.ON_SLOPE,
+          Pitch.of(6)));
+    }
+    JobInput input = new JobInput(
+        JobCard.of("Large"), new RoofNotes(planes), DemoJob.input().company());
+    JobResult result = JobResult.of(input).value().orElseThrow();
+    DraftSheet sheet = JobWorkbook.write(input, result).find("Layout").orElseThrow();
+    assertThat(sheet.pictures()).as("41 planes, twelve to a sheet").hasSize(4);
+  }
+
+  @Test
+  void ends_that_differ_have_their_marks_side_by_side() {
+    JobInput input = crooked();
+    JobResult result = JobResult.of(input).value().orElseThrow();
+    Draft draft = JobWorkbook.write(input, result);
+    List<Lines.Marks> marks =
+        result.layout().orElseThrow().plans().get(0).lines().marks();
+    int first = beside(draft, "Plane Bent: the ends differ", 0).ref().row() + 4;
+    for (int mark = 0; mark < marks.get(0).at().size(); mark++) {
+      for (int station = 0; station < 2; station++) {
+        Address at = new Address("Layout", new Ref(first + mark, station + 1));
+        assertThat(ours(draft).apply(at))
+            .isEqualTo(marks.get(station).at().get(mark).toInches());
+      }
+    }
+    Address mark = new Address("Layout", new Ref(first, 2));
+    assertThat(ours(draft).apply(mark))
+        .as("by hand: 28 times 164.5 over 167.5 is 27.4985, on the tape 27 7/16")
+        .isEqualTo(27.4375);
+  }
+
+  private static JobInput crooked() {
+    PlaneNotes bent = new PlaneNotes(
+            "Bent",
+            new Shape.Rectangle(Length.of(30, 0), Length.of(15, 0)),
+            PlaneNotes.Measured.ON_SLOPE,
+            Pitch.of(6))
+        .with(PlaneNotes.SideNotes.of("left", EdgeKind.RAKE).taped(Length.of(15, 0)))
+        .with(PlaneNotes.SideNotes.of("right", EdgeKind.RAKE).taped(Length.of(14, 9)));
+    return new JobInput(JobCard.of("Bent"), RoofNotes.of(bent), DemoJob.input().company());
+  }
+
+  @Test
+  void an_eave_that_wavers_is_judged_at_every_station() {
+    Draft draft = draft();
+    DraftSheet sheet = draft.find("Layout").orElseThrow();
+    int row = beside(draft, "From the snapped starter line down to the eave edge, inches", 0)
+        .ref()
+        .row();
+    sheet.put(new Ref(row, 1), Entry.number(7));
+    sheet.put(new Ref(row, 2), Entry.number(6.5));
+    sheet.put(new Ref(row, 3), Entry.number(7.625));
+    BookValues values = new BookValues(draft.workbook());
+    Function<Integer, Value> says = at -> values.value(new Address("Layout", new Ref(row + 2, at)));
+    assertThat(says.apply(1)).as("by hand: 7 3/4 less 7 is 3/4").isEqualTo(new Value.Text("yes"));
+    assertThat(says.apply(2)).as("1 1/4, over 1").isEqualTo(new Value.Text("too much"));
+    assertThat(says.apply(3)).as("1/8, under 1/4").isEqualTo(new Value.Text("too little"));
+    assertThat(values.value(new Address("Layout", new Ref(row + 3, 2))))
+        .as("1 1/8 between them, the limits 3/4")
+        .isEqualTo(new Value.Text("no straight line will do: straighten the edge metal first"));
   }
 
   @Test

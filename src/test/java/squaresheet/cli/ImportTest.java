@@ -45,6 +45,22 @@ class ImportTest {
   }
 
   @Test
+  void a_plane_too_flat_for_shingles_is_named_above_the_price() throws IOException {
+    Path flat = folder.resolve("flat.csv");
+    Files.writeString(
+        flat, Files.readString(Path.of(SHEET)).replace("3 in 12,slope", "1 in 12,slope"));
+    Path book = folder.resolve("flat.xlsx");
+    Ran ran = Ran.of(
+        "import", flat.toString(), "--company", "demo-data", "-o", book.toString());
+    assertThat(ran.out())
+        .contains("too flat for shingles, none ordered there: Porch; underlayment, metal and work there are still"
+            + " ordered and priced, and verify withholds the totals");
+    assertThat(Ran.of("verify", book.toString()).out()).contains("totals withheld");
+    assertThat(Ran.of("draw", book.toString(), "-o", folder.resolve("d").toString()).out())
+        .contains("Porch: TOO FLAT, NO SHINGLES");
+  }
+
+  @Test
   void does_not_overwrite_unless_forced_and_then_keeps_a_copy() throws IOException {
     Path book = folder.resolve("job.xlsx");
     Files.writeString(book, "precious");
