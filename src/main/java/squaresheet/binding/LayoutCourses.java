@@ -8,21 +8,22 @@ import squaresheet.courses.RoofLayout;
 final class LayoutCourses {
 
   private static final String WHOLE = "*(1-1E-9)";
-  private static final String INCHES = "0.00##";
 
   private final RoofLayout layout;
   private final PlanesSheet planes;
   private final Downward down;
+  private final TapeColumn tape;
 
-  LayoutCourses(RoofLayout layout, PlanesSheet planes, Downward down) {
+  LayoutCourses(RoofLayout layout, PlanesSheet planes, Downward down, TapeColumn tape) {
     this.layout = layout;
     this.planes = planes;
     this.down = down;
+    this.tape = tape;
   }
 
   void write() {
     down.headings(List.of(
-        "Courses on each plane, inches",
+        "Courses on each plane, " + tape.unit(),
         "To cover up the slope",
         "Courses",
         "Lines above the first",
@@ -42,8 +43,8 @@ final class LayoutCourses {
     down.put(
         0,
         Entries.computed(planes.table().there(planes.item(plan.plane().id()), "plane_name"), "@"));
-    down.put(1, Entries.computed(cover(name, row), INCHES));
-    String cover = down.here(1);
+    down.put(1, tape.decimal(cover(name, row)));
+    String cover = tape.inches(down.here(1));
     String courses = down.here(2);
     down.put(2, Entries.computed("ROUNDUP(" + cover + "/lined_exposure" + WHOLE + ",0)", "0"));
     down.put(
@@ -52,12 +53,12 @@ final class LayoutCourses {
             "MAX(0,ROUNDUP((INDEX(slope_height," + row + ")*12-first_course_line)/line_interval"
                 + WHOLE + ",0)-1)",
             "0"));
-    down.put(4, Entries.computed(cover + "-(" + courses + "-1)*lined_exposure", INCHES));
-    down.put(5, Entries.computed("(shingle_exposure-lined_exposure)*" + courses, INCHES));
+    down.put(4, tape.decimal(cover + "-(" + courses + "-1)*lined_exposure"));
+    down.put(5, tape.decimal("(shingle_exposure-lined_exposure)*" + courses));
     down.put(6, Entries.computed(courses + "-" + down.here(7), "0"));
     down.put(7, Entries.computed("ROUNDUP(" + cover + "/shingle_exposure" + WHOLE + ",0)", "0"));
-    down.put(8, Entries.computed(cover + "/" + down.here(7), INCHES));
-    down.put(9, Entries.computed(down.here(8) + "*courses_per_line", INCHES));
+    down.put(8, tape.decimal(cover + "/" + down.here(7)));
+    down.put(9, tape.decimal(tape.inches(down.here(8)) + "*courses_per_line"));
     down.skip(1);
   }
 

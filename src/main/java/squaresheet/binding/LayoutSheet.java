@@ -83,7 +83,7 @@ final class LayoutSheet {
     sheet.breakAbove(down.row());
     lines();
     parts.layout().ifPresent(layout -> {
-      new LayoutCourses(layout, planes, down).write();
+      new LayoutCourses(layout, planes, down, tape).write();
       new LayoutStations(layout, down, tape).write();
     });
     counted(draft);
@@ -111,7 +111,12 @@ final class LayoutSheet {
   }
 
   private void lines() {
-    down.headings(List.of("Line or mark, up the slope", "Inches", tape.heading(), "Feet", "Name"));
+    down.headings(List.of(
+        "Line or mark, up the slope",
+        "Inches",
+        tape.heading(),
+        tape.isMetric() ? "Metres" : "Feet",
+        "Name"));
     Stream.of(LINES, MARKS)
         .flatMap(List::stream)
         .flatMap(name -> parts.rulebook().rule(name).stream())
@@ -137,7 +142,7 @@ final class LayoutSheet {
 
   private void line(String label, String formula) {
     down.put(2, tape.of(formula));
-    down.put(3, Entries.computed(formula + "/12", "0.000"));
+    down.put(3, Entries.computed(formula + (tape.isMetric() ? "*0.0254" : "/12"), "0.000"));
     inches(label, formula);
   }
 

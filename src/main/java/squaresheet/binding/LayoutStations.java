@@ -15,7 +15,6 @@ import squaresheet.sheet.Ref;
 final class LayoutStations {
 
   private static final int STATIONS = 5;
-  private static final String INCHES = "0.00##";
 
   private final RoofLayout layout;
   private final Downward down;
@@ -59,16 +58,16 @@ final class LayoutStations {
     down.put(0, Entries.label("What the crew calls it"));
     each(
         at -> at < stations.size() ? Entries.input(stations.get(at).name()) : Entries.blankInput());
-    down.put(0, Entries.label("From the eave edge up to the top of the courses, inches"));
+    down.put(0, Entries.label("From the eave edge up to the top of the courses, " + tape.unit()));
     String all = all();
     List<String> up = heres();
-    each(at -> at < stations.size()
-        ? Entries.input(stations.get(at).up().toInches(), INCHES)
-        : Entries.blankInput());
-    String longest = "(MAX(" + all + ")-first_course_line)";
+    each(at ->
+        at < stations.size() ? tape.typed(stations.get(at).up().toInches()) : Entries.blankInput());
+    String longest = "(" + tape.inches("MAX(" + all + ")") + "-first_course_line)";
     down.put(0, Entries.label("Lines run closer here than at the longest, each by"));
     each(at -> tape.of(
-        up.get(at), "line_interval*(1-(" + up.get(at) + "-first_course_line)/" + longest + ")"));
+        up.get(at),
+        "line_interval*(1-(" + tape.inches(up.get(at)) + "-first_course_line)/" + longest + ")"));
     for (int mark = 1; mark <= Math.max(1, marks); mark++) {
       mark(mark, up, longest);
     }
@@ -80,7 +79,7 @@ final class LayoutStations {
     String share = "line_interval*" + mark + "*(%s-first_course_line)/" + longest;
     int above = down.row();
     each(at -> {
-      String wanted = down(String.format(share, up.get(at)));
+      String wanted = down(String.format(share, tape.inches(up.get(at))));
       String reach = mark == 1
           ? down("courses_per_line*shingle_exposure")
           : tape.inches(Ref.letters(at + 1) + above) + "+"
@@ -122,15 +121,17 @@ final class LayoutStations {
         "Station 3",
         "Station 4",
         "Station 5"));
-    down.put(0, Entries.label("From the snapped starter line down to the eave edge, inches"));
+    down.put(
+        0, Entries.label("From the snapped starter line down to the eave edge, " + tape.unit()));
     String readings = all();
     List<String> reading = heres();
     each(at -> Entries.blankInput());
     down.put(0, Entries.label("Overhang there"));
-    each(at -> tape.of(reading.get(at), "starter_line+shingle_overhang-" + reading.get(at)));
+    each(at ->
+        tape.of(reading.get(at), "starter_line+shingle_overhang-" + tape.inches(reading.get(at))));
     down.put(0, Entries.label("Is that within its limits?"));
     each(at -> Entries.computed(
-        "IF(" + reading.get(at) + "=\"\",\"\"," + within(reading.get(at)) + ")", "@"));
+        "IF(" + reading.get(at) + "=\"\",\"\"," + within(tape.inches(reading.get(at))) + ")", "@"));
     cure(readings);
     down.skip(1);
   }
@@ -143,15 +144,17 @@ final class LayoutStations {
 
   /** How far to move the line so that all stations lie evenly about the middle of the limits, if any line can. */
   private void cure(String readings) {
-    String middle = "starter_line+shingle_overhang-(MAX(" + readings + ")+MIN(" + readings + "))/2";
+    String middle = "starter_line+shingle_overhang-"
+        + tape.inches("(MAX(" + readings + ")+MIN(" + readings + "))/2");
     down.put(0, Entries.label("If not, move the line up by (down where negative)"));
     down.put(
         1, tape.of(readings.replaceAll(":.*", ""), middle + "-(least_overhang+most_overhang)/2"));
     down.put(
         2,
         Entries.computed(
-            "IF(COUNT(" + readings + ")=0,\"\",IF(MAX(" + readings + ")-MIN(" + readings
-                + ")>most_overhang-least_overhang,\"no straight line will do: straighten the edge metal first\",\"\"))",
+            "IF(COUNT(" + readings + ")=0,\"\",IF("
+                + tape.inches("(MAX(" + readings + ")-MIN(" + readings + "))")
+                + ">most_overhang-least_overhang,\"no straight line will do: straighten the edge metal first\",\"\"))",
             "@"));
     down.skip(1);
   }

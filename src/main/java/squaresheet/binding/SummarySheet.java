@@ -85,8 +85,9 @@ final class SummarySheet {
       sheet.put(
           new Ref(row, 0),
           Entries.computed(
-              "IF(" + count + "=0,\"No plane is too flat for shingles\",\"TOO FLAT FOR SHINGLES: \"&"
-                  + count + "&\" of the planes; no shingles for them, all else is priced\")",
+              "IF(" + count
+                  + "=0,\"No plane is too flat for shingles\",\"TOO FLAT FOR SHINGLES: \"&" + count
+                  + "&\" of the planes; no shingles for them, all else is priced\")",
               "@"));
       row++;
     }

@@ -30,6 +30,21 @@ record TapeColumn(boolean isMetric) {
     return Entry.number(isMetric ? inches * 25.4 : inches).format(format());
   }
 
+  /** A length in inches, by its formula, in decimals: what need not stand on a mark. */
+  Entry decimal(String inches) {
+    return Entries.computed(read(inches), isMetric ? "0.0" : "0.00##");
+  }
+
+  /** A length to be typed as the tape reads it. */
+  Entry typed(double inches) {
+    return Entries.input(isMetric ? inches * 25.4 : inches, isMetric ? "0.0" : "0.00##");
+  }
+
+  /** The unit of the tape. */
+  String unit() {
+    return isMetric ? "mm" : "inches";
+  }
+
   private String read(String inches) {
     return isMetric ? "(" + inches + ")*25.4" : inches;
   }

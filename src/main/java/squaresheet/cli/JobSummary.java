@@ -28,8 +28,9 @@ final class JobSummary {
     }
     List<String> flat = tooFlat(job);
     if (!flat.isEmpty()) {
-      lines.add("too flat for shingles, none ordered there: " + String.join(", ", flat)
-          + "; underlayment, metal and work there are still ordered and priced, and verify withholds the totals");
+      lines.add(
+          "too flat for shingles, none ordered there: " + String.join(", ", flat)
+              + "; underlayment, metal and work there are still ordered and priced, and verify withholds the totals");
     }
     lines.add("To order:");
     for (OrderList.Entry entry : job.orderList().entries()) {

@@ -12,6 +12,7 @@ import squaresheet.courses.RoofLayout;
 import squaresheet.courses.StarterJoints;
 import squaresheet.product.Shingle;
 import squaresheet.roof.EdgeKind;
+import squaresheet.units.Direction;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
@@ -54,8 +55,10 @@ final class CrewWords {
     List<String> lines = new ArrayList<>();
     boolean steep =
         layout.plans().stream().anyMatch(plan -> plan.plane().pitch().compareTo(STEEP) > 0);
-    lines.add("Fall protection from 6 ft up." + (steep ? " This roof is steep: over 4:12." : ""));
-    lines.add("Ladder: foot out a quarter of its length, 3 ft above the landing, tied.");
+    lines.add("Fall protection from " + high("6 ft", "1.8 m") + " up."
+        + (steep ? " This roof is steep: over 4:12." : ""));
+    lines.add("Ladder: foot out a quarter of its length, " + high("3 ft", "0.9 m")
+        + " above the landing, tied.");
     lines.add("Keep clear of power lines. Spread bundles over the deck. Water and shade.");
     lines.add("The product's printed instructions and local code come first.");
     return lines;
@@ -97,7 +100,7 @@ final class CrewWords {
     lines.add("First-course line: " + show(tallest.firstCourse()) + " up from the eave edge.");
     lines.add("From that line, every " + Words.courses(layout.interval().courses()) + ": "
         + longestMarks(tallest).show(tape) + ".");
-    lines.add("Never more than " + show(layout.shingle().exposure()) + " to the weather. Laid at "
+    lines.add("Never more than " + atMost(layout.shingle().exposure()) + " to the weather. Laid at "
         + Words.exposure(layout.interval(), tape) + ".");
     return lines;
   }
@@ -117,14 +120,15 @@ final class CrewWords {
     String hand = settings.joints().from().name().toLowerCase(Locale.ROOT);
     return List.of(
         "From the " + hand + ": " + String.join(",  ", cuts) + ". Then again from 1.",
-        "Joints at least " + show(layout.stagger().minimum()) + " from those below.");
+        "Joints at least " + atLeast(layout.stagger().minimum()) + " from those below.");
   }
 
   private List<String> starter() {
     List<String> lines = new ArrayList<>();
     lines.add("Begin with a piece cut to " + show(settings.starting().firstCut()) + ".");
-    lines.add("Joints at least " + show(settings.starting().minimum())
-        + " from those of the first course. Nails " + show(settings.starting().nailClear())
+    lines.add("Joints at least " + atLeast(settings.starting().minimum())
+        + " from those of the first course. Nails "
+        + atLeast(settings.starting().nailClear())
         + " clear of a joint below.");
     List<String> instead = layout.plans().stream()
         .flatMap(plan -> plan.starters().stream()
@@ -161,7 +165,7 @@ final class CrewWords {
     LayoutSettings.Overhang past = settings.overhang();
     List<String> lines = new ArrayList<>();
     lines.add("Eave: " + show(past.eave()) + ", nowhere under "
-        + show(past.limits().least()) + " or over " + show(past.limits().most()) + ".");
+        + atLeast(past.limits().least()) + " or over " + atMost(past.limits().most()) + ".");
     if (has(EdgeKind.RAKE)) {
       lines.add("Rakes: " + show(past.rake()) + ".");
     }
@@ -196,6 +200,20 @@ final class CrewWords {
     }
     return plan.plane().id() + ": " + plan.courses() + ", last shows "
         + plan.reach().lastCourse().show(tape);
+  }
+
+  private String high(String feet, String metres) {
+    return tape.isImperial() ? feet : metres;
+  }
+
+  /** On a mark of the tape that is not less. */
+  private String atLeast(Length length) {
+    return show(length.roundedTo(tape, Direction.UP));
+  }
+
+  /** On a mark of the tape that is not more. */
+  private String atMost(Length length) {
+    return show(length.roundedTo(tape, Direction.DOWN));
   }
 
   private String show(Length length) {

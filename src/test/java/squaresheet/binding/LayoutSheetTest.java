@@ -28,6 +28,7 @@ import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
+import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
 import squaresheet.xlsx.Existing;
@@ -157,7 +158,9 @@ class LayoutSheetTest {
     List<Integer> taken = new ArrayList<>();
     sheet.entries().keySet().forEach(ref -> taken.add(ref.row()));
     for (DraftSheet.Picture picture : sheet.pictures()) {
-      for (int row = picture.anchor().first().row(); row <= picture.anchor().last().row(); row++) {
+      for (int row = picture.anchor().first().row();
+          row <= picture.anchor().last().row();
+          row++) {
         assertThat(taken).as(picture.description()).doesNotContain(row);
         taken.add(row);
       }
@@ -175,7 +178,8 @@ class LayoutSheetTest {
   @Test
   void no_picture_is_cut_by_the_end_of_a_page() {
     DraftSheet sheet = draft().find("Layout").orElseThrow();
-    double wide = 5.25 * sheet.widths().values().stream().mapToDouble(width -> width).sum();
+    double wide =
+        5.25 * sheet.widths().values().stream().mapToDouble(width -> width).sum();
     double page = Math.min(504 / Math.min(1, 720 / wide), 487 / Math.min(1, 770 / wide));
     for (DraftSheet.Picture picture : sheet.pictures()) {
       int last = picture.anchor().last().row();
@@ -203,8 +207,8 @@ class LayoutSheetTest {
           PlaneNotes.Measured.ON_SLOPE,
           Pitch.of(6)));
     }
-    JobInput input = new JobInput(
-        JobCard.of("Large"), new RoofNotes(planes), DemoJob.input().company());
+    JobInput input =
+        new JobInput(JobCard.of("Large"), new RoofNotes(planes), DemoJob.input().company());
     JobResult result = JobResult.of(input).value().orElseThrow();
     DraftSheet sheet = JobWorkbook.write(input, result).find("Layout").orElseThrow();
     assertThat(sheet.pictures()).as("41 planes, twelve to a sheet").hasSize(4);
@@ -229,6 +233,33 @@ class LayoutSheetTest {
     assertThat(ours(draft).apply(mark))
         .as("by hand: 28 times 164.5 over 167.5 is 27.4985, on the tape 27 7/16")
         .isEqualTo(27.4375);
+  }
+
+  @Test
+  void a_metric_job_has_its_marks_courses_and_stations_in_millimetres() {
+    JobCard card = new JobCard("Bent", "", "", TapeUnit.METRES);
+    JobInput input = new JobInput(card, crooked().roof(), crooked().company());
+    JobResult result = JobResult.of(input).value().orElseThrow();
+    CoursePlan plan = result.layout().orElseThrow().plans().get(0);
+    Draft draft = JobWorkbook.write(input, result);
+    Function<Address, Double> value = ours(draft);
+    Address mark = beside(draft, "Mark 2 above the first course's upper edge", 2);
+    assertThat(value.apply(mark))
+        .as("by hand: 5 courses of 142.875, in fives, twice")
+        .isCloseTo(1420, within(1e-6));
+    int heading = beside(draft, "Courses on each plane, mm", 0).ref().row();
+    assertThat(value.apply(new Address("Layout", new Ref(heading + 1, 1))))
+        .as("by hand: 15 ft and 3/4 in")
+        .isCloseTo(180.75 * 25.4, within(1e-6));
+    assertThat(value.apply(new Address("Layout", new Ref(heading + 1, 2))))
+        .isEqualTo(plan.courses());
+    int block = beside(draft, "Plane Bent: the ends differ", 0).ref().row();
+    assertThat(value.apply(new Address("Layout", new Ref(block + 2, 2))))
+        .as("by hand: 14 ft 9 in")
+        .isCloseTo(177 * 25.4, within(1e-6));
+    assertThat(value.apply(new Address("Layout", new Ref(block + 4, 2))))
+        .as("by hand: 710 mm times 164.5 over 167.5 is 697.28, on the tape 697")
+        .isCloseTo(697, within(1e-6));
   }
 
   private static JobInput crooked() {

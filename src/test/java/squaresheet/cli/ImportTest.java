@@ -50,13 +50,14 @@ class ImportTest {
     Files.writeString(
         flat, Files.readString(Path.of(SHEET)).replace("3 in 12,slope", "1 in 12,slope"));
     Path book = folder.resolve("flat.xlsx");
-    Ran ran = Ran.of(
-        "import", flat.toString(), "--company", "demo-data", "-o", book.toString());
+    Ran ran = Ran.of("import", flat.toString(), "--company", "demo-data", "-o", book.toString());
     assertThat(ran.out())
-        .contains("too flat for shingles, none ordered there: Porch; underlayment, metal and work there are still"
-            + " ordered and priced, and verify withholds the totals");
+        .contains(
+            "too flat for shingles, none ordered there: Porch; underlayment, metal and work there are still"
+                + " ordered and priced, and verify withholds the totals");
     assertThat(Ran.of("verify", book.toString()).out()).contains("totals withheld");
-    assertThat(Ran.of("draw", book.toString(), "-o", folder.resolve("d").toString()).out())
+    assertThat(Ran.of("draw", book.toString(), "-o", folder.resolve("d").toString())
+            .out())
         .contains("Porch: TOO FLAT, NO SHINGLES");
   }
 

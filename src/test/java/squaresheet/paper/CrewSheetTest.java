@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import squaresheet.courses.LayoutSettings;
 import squaresheet.estimate.OrderList;
 import squaresheet.product.Packing;
 import squaresheet.product.Product;
 import squaresheet.units.Count;
+import squaresheet.units.Graduation;
 
 class CrewSheetTest {
 
@@ -34,6 +36,22 @@ class CrewSheetTest {
             "4 a shingle, 6 in high wind, on the maker's nail line.",
             "Eave: 3/4\", nowhere under 1/4\" or over 1\".",
             "Rakes: 1/2\".");
+  }
+
+  @Test
+  void on_a_metric_tape_a_limit_is_never_rounded_past_itself() {
+    LayoutSettings.Spacing metres = LayoutSettings.Spacing.standard().on(Graduation.MILLIMETRE);
+    assertThat(CrewSheet.of(Sample.layout(LayoutSettings.standard().with(metres)), "Larch Lane")
+            .lines())
+        .as(
+            "by hand: 5 5/8 in is 142.875 mm, 6 in 152.4, 7 in 177.8, 2 in 50.8, 1/4 in 6.35, 1 in 25.4")
+        .contains(
+            "Joints at least 153 mm from those below.",
+            "Joints at least 178 mm from those of the first course. Nails 51 mm clear of a joint below.",
+            "Eave: 19 mm, nowhere under 7 mm or over 25 mm.",
+            "Fall protection from 1.8 m up. This roof is steep: over 4:12.")
+        .anyMatch(line -> line.startsWith("Never more than 142 mm to the weather."))
+        .noneMatch(line -> line.contains("\"") || line.contains(" ft "));
   }
 
   @Test
