@@ -149,7 +149,9 @@ final class CrewWords {
     String until = best.firstClash()
         .map(clash -> ", one cut short before " + clash.at().show(tape))
         .orElse("");
-    return plan.plane().id() + ": " + show(best.starterCut()) + until;
+    String where =
+        plan.plane().id() + (plan.starters().size() > 1 ? " " + eave.side().name() : "");
+    return where + ": " + show(best.starterCut()) + until;
   }
 
   private List<String> nails() {

@@ -98,9 +98,22 @@ final class StarterPicture {
     return joints
         .firstClash()
         .map(first -> String.format(
-            "%d of %d joints too near, the first at %s.",
-            clashes, joints.joints().size(), first.at().show(tape)))
+            "%d of %d joints too near, the first at %s.  %s",
+            clashes, joints.joints().size(), first.at().show(tape), cure()))
         .orElse("No joint is too near another.");
+  }
+
+  /** The first piece that avoids them all, or puts the first off longest. */
+  private String cure() {
+    StarterJoints best =
+        joints.withBestCut(tape.mark(), plan.settings().joints().sliver());
+    String cut = "Begin with " + best.starterCut().showOnTape(tape) + " instead: ";
+    if (best.clearUntil().compareTo(joints.clearUntil()) <= 0) {
+      return "No other first piece does better.";
+    }
+    return best.firstClash()
+        .map(later -> cut + "clear up to " + later.at().show(tape) + ".")
+        .orElse(cut + "all clear.");
   }
 
   private void row(int row, double top) {
