@@ -134,7 +134,7 @@ public sealed interface Node {
         mine = a.left;
         yours = b.left;
       }
-      return mine.equals(yours);
+      return !(mine instanceof Binary) && mine.equals(yours);
     }
 
     @Override
