@@ -14,6 +14,9 @@ final class WasteFarOverLayout implements Check<Allowance> {
       Severity.NOTE,
       "A waste rate orders far more than the course layout takes");
 
+  /** So near a whole percent is that percent: 0.07 may be spelled 0.07000000000000001. */
+  private static final double SAME = 1e-9;
+
   @Override
   public CheckInfo info() {
     return INFO;
@@ -21,10 +24,15 @@ final class WasteFarOverLayout implements Check<Allowance> {
 
   @Override
   public Stream<Finding> examine(Allowance allowance) {
-    double enough = allowance.simulated() + allowance.spare();
+    double enough = toPercent(allowance.simulated() + allowance.spare());
     long packs = -allowance.packsAt(enough);
     boolean over = allowance.rate() > enough && packs > 0;
     return over ? Stream.of(says(allowance, enough, packs)) : Stream.empty();
+  }
+
+  /** Rates are typed in whole percent, so that is how finely they are judged. */
+  private static double toPercent(double rate) {
+    return Math.ceil(rate * 100 - SAME) / 100;
   }
 
   private static Finding says(Allowance allowance, double enough, long packs) {

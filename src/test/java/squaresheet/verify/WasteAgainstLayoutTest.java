@@ -64,10 +64,11 @@ class WasteAgainstLayoutTest {
             none  | 0.0909 |                       | 29.55, so 30 bundles: what the layout takes
             none  | 0.08   |                       | 29.25: less, but 30 bundles all the same
             none  | 0.13   |                       | less than 0.05 over the layout
-            none  | 0.19   | waste-far-over-layout | 32.23, so 33 bundles; 0.1409 makes 31
+            none  | 0.15   |                       | 0.1409, in whole percent
+            none  | 0.19   | waste-far-over-layout | 32.23, so 33 bundles; 0.15 makes 31.14, so 32
             plane | 0      |                       | 28 bundles, which 600 pieces take
             plane | 0.05   |                       | less than 0.05 over the layout
-            plane | 0.10   | waste-far-over-layout | 29.79, so 30 bundles; 0.0570 makes 28.63, so 29
+            plane | 0.10   | waste-far-over-layout | 29.79, so 30 bundles; 0.06 makes 28.71, so 29
             plane | 0.06   |                       | 28.71: more, but 29 bundles all the same
           """)
   void a_rate_is_spoken_of_where_it_moves_the_order_by_a_bundle(
@@ -100,7 +101,7 @@ class WasteAgainstLayoutTest {
       assertThat(finding.says())
           .isEqualTo(
               "is a waste rate of 0.1, but laying out every course of the roof takes 0.007022, and with 0.05"
-                  + " spare 0.05702 is enough; the rest buys 1 bundle that nobody lays");
+                  + " spare 0.06 is enough; the rest buys 1 bundle that nobody lays");
       assertThat(finding.worth())
           .contains("Shingles: 1 bundle too much")
           .containsPattern("Total: [0-9,]+[.][0-9]{2} USD too much");
