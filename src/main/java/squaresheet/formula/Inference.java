@@ -20,8 +20,10 @@ public record Inference(Optional<Unit> unit, Map<String, Unit> deduced, List<Cla
     ADDED,
     /** The same thing in units of different size is: feet and inches. */
     SIZES,
-    /** Plan area and sloped area are. */
+    /** Plan area and sloped area are added. */
     SIDES,
+    /** Plan area and sloped area are compared, subtracted or chosen between. */
+    SIDES_COMPARED,
     /** The branches of a choice are in different units. */
     CHOSEN,
     /** A quantity is multiplied by a rate per something else: squares by a price per bundle. */
@@ -82,6 +84,12 @@ public record Inference(Optional<Unit> unit, Map<String, Unit> deduced, List<Cla
         wanted -> rules.wanted(formula.tree(), found, wanted), () -> rules.left(found));
     result.or(found::unit).ifPresent(unit -> walk.expect(formula.tree(), unit));
     return new Inference(result.or(found::unit), walk.deduced(), rules.clashes());
+  }
+
+  /** The unit that a formula comes to, where no number typed into it leaves that open. */
+  public static Optional<Unit> exact(Formula formula, Scope scope, Labels labels) {
+    Measure found = new UnitWalk(scope, labels).measure(formula.tree());
+    return found.scaled() || found.pending().isPresent() ? Optional.empty() : found.unit();
   }
 
   /** What does not agree and no typed number may have put right. */

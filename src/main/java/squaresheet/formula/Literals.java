@@ -34,10 +34,7 @@ final class Literals {
 
   /** The measure of something times a typed number. */
   static Measure times(Measure measure, double number) {
-    if (number == 0.01 && isPercentSomewhere(measure)) {
-      return outOfHundred(measure);
-    }
-    return isShare(number) ? scaled(measure, number, true) : scaled(measure, number, false);
+    return number == 0.01 ? overHundred(measure, number) : by(measure, number, isShare(number));
   }
 
   /** The measure of something over a typed number. */
@@ -45,28 +42,24 @@ final class Literals {
     if (measure.isPitch() && number == 12) {
       return Measure.RATIO;
     }
-    if (number == 100 && isPercentSomewhere(measure)) {
-      return outOfHundred(measure);
-    }
-    return scaled(measure, number, false);
+    return number == 100 ? overHundred(measure, number) : by(measure, number, false);
   }
 
-  private static Measure scaled(Measure measure, double number, boolean share) {
-    if (!measure.isKnown()) {
-      return Measure.UNKNOWN;
+  /** A percentage becomes a ratio by it; anything else is as with other numbers. */
+  private static Measure overHundred(Measure measure, double number) {
+    if (measure.isWholePercent()) {
+      return Measure.RATIO;
     }
-    if (CONVERSIONS.contains(number)) {
-      return measure.loosened().sideless();
+    return measure.awaits(Inference.Kind.PERCENT) ? measure.settled() : by(measure, number, false);
+  }
+
+  private static Measure by(Measure measure, double number, boolean share) {
+    if (CONVERSIONS.contains(number) && measure.isKnown()) {
+      return (measure.awaits(Inference.Kind.UNCANCELLED) ? measure.settled() : measure)
+          .loosened()
+          .sideless();
     }
     return share || isFactor(number) ? measure.sideless() : Measure.UNKNOWN;
-  }
-
-  private static boolean isPercentSomewhere(Measure measure) {
-    return measure.isWholePercent() || measure.pending().isPresent();
-  }
-
-  private static Measure outOfHundred(Measure measure) {
-    return measure.isWholePercent() ? Measure.RATIO : measure.settled();
   }
 
   /** Whether a typed number halves, doubles, or is a factor such as 1.1 for waste rather than a hidden rate. */

@@ -10,7 +10,7 @@ import squaresheet.units.Unit;
  * @param unit the unit, or empty where it is not known
  * @param literal the number itself, where it is typed into the formula
  * @param scaled whether a typed number went in, so that the size of the unit (ft or in) is no longer sure
- * @param pending what is wrong with it unless it is yet divided by 100
+ * @param pending what is wrong with it unless a later factor puts it right: 100 under a percentage, 12 on feet over inches
  */
 record Measure(
     Optional<Unit> unit,
@@ -56,7 +56,12 @@ record Measure(
     return new Measure(unit, literal, scaled, Optional.of(clash));
   }
 
-  /** What is left when a percentage that went in was divided by 100. */
+  /** Whether this is still to be put right. */
+  boolean awaits(Inference.Kind kind) {
+    return pending.filter(clash -> clash.kind() == kind).isPresent();
+  }
+
+  /** What is left when that was put right, or said. */
   Measure settled() {
     return new Measure(unit, literal, scaled, Optional.empty());
   }

@@ -135,8 +135,9 @@ class Printer {
 
   private void table(Node.Table table) {
     out.append(table.table()).append('[');
-    boolean one = (table.items().isEmpty() && table.firstColumn().equals(table.lastColumn()))
-        || (table.items().size() == 1 && table.firstColumn().isEmpty());
+    boolean one = isBare(table.firstColumn())
+        && ((table.items().isEmpty() && table.firstColumn().equals(table.lastColumn()))
+            || (table.items().size() == 1 && table.firstColumn().isEmpty()));
     if (one) {
       table.items().forEach(out::append);
       out.append(escaped(table.firstColumn()));
@@ -152,6 +153,11 @@ class Printer {
       }
     }
     out.append(']');
+  }
+
+  /** Whether a column's name may stand in one pair of brackets, where spaces before it would be lost. */
+  private static boolean isBare(String column) {
+    return column.equals(column.stripLeading());
   }
 
   private static String escaped(String column) {

@@ -48,6 +48,10 @@ final class UnitRules {
       return spelled(left) + " is " + a.unit().get() + ", " + spelled(right) + " is "
           + b.unit().get();
     }
+
+    Clash clash(Kind kind, String sentence) {
+      return new Clash(kind, spelled(whole), a.unit(), b.unit(), sentence, isSure());
+    }
   }
 
   /** The measure of two parts that are added, subtracted, compared or chosen between. */
@@ -62,12 +66,11 @@ final class UnitRules {
     }
     Unit one = a.unit().get();
     Unit other = b.unit().get();
-    Kind different = doing == Doing.CHOOSE ? Kind.CHOSEN : Kind.ADDED;
     if (!one.withoutCounts().isLike(other.withoutCounts())) {
-      return clash(different, doing, pair, "");
+      return clash(doing == Doing.CHOOSE ? Kind.CHOSEN : Kind.ADDED, doing, pair, "");
     }
     if (one.isOtherSideOf(other)) {
-      return clash(Kind.SIDES, doing, pair, "; multiply the plan area by the pitch factor first");
+      return otherSides(doing, pair);
     }
     if (!a.scaled() && !b.scaled() && !isOneSize(one, other)) {
       boolean percent = a.isWholePercent() != b.isWholePercent() && a.isRatio();
@@ -78,6 +81,15 @@ final class UnitRules {
     Measure sure = a.scaled() ? b : a;
     Unit.Kind side = one.side() == Unit.Kind.AREA ? other.side() : one.side();
     return Measure.of(sure.unit().get().as(side), sure.scaled());
+  }
+
+  private Measure otherSides(Doing doing, Pair pair) {
+    boolean added = doing == Doing.ADD || doing == Doing.TOGETHER;
+    return clash(
+        added ? Kind.SIDES : Kind.SIDES_COMPARED,
+        doing,
+        pair,
+        "; multiply the plan area by the pitch factor first");
   }
 
   private static Kind sizes(Doing doing) {
@@ -114,21 +126,16 @@ final class UnitRules {
 
   private void percentUsed(Pair pair, Node percent) {
     String name = spelled(percent);
-    says(
+    clashes.add(pair.clash(
         Kind.PERCENT,
-        pair,
         name + " is in percent, where 10 means 10 %, but is used as a ratio: write " + name
-            + "/100");
-  }
-
-  private void says(Kind kind, Pair pair, String sentence) {
-    clashes.add(new Clash(
-        kind, spelled(pair.whole), pair.a.unit(), pair.b.unit(), sentence, pair.isSure()));
+            + "/100"));
   }
 
   private Measure clash(Kind kind, Doing doing, Pair pair, String cure) {
     String units = named(pair.a) + " and " + named(pair.b);
-    says(kind, pair, "cannot " + doing.words + " " + units + ": " + pair.sides() + cure);
+    clashes.add(
+        pair.clash(kind, "cannot " + doing.words + " " + units + ": " + pair.sides() + cure));
     return Measure.UNKNOWN;
   }
 
@@ -164,20 +171,24 @@ final class UnitRules {
     Measure kept = (left ? pair.b : pair.a).sideless();
     Measure ratio = left ? pair.a : pair.b;
     if (!ratio.isWholePercent() || kept.isRatio()) {
-      return ratio.pending().isPresent() ? kept.pending(ratio.pending().get()) : kept;
+      return ratio.pending().map(kept::pending).orElse(kept);
+    }
+    if (kept.awaits(Kind.TWICE)) {
+      return kept.settled();
     }
     String percent = spelled(left ? pair.left : pair.right);
     String counted = spelled(left ? pair.right : pair.left);
-    String sentence = percent + " is in percent, where 10 means 10 %, but " + counted
-        + " is multiplied by it as a ratio: write " + percent + "/100";
-    return kept.pending(new Clash(
-        Kind.PERCENT, spelled(pair.whole), pair.a.unit(), pair.b.unit(), sentence, pair.isSure()));
+    return kept.pending(pair.clash(
+        Kind.PERCENT,
+        percent + " is in percent, where 10 means 10 %, but " + counted
+            + " is multiplied by it as a ratio: write " + percent + "/100"));
   }
 
   /** The measure of a quotient. */
   Measure quotient(Node.Binary whole, Measure a, Measure b) {
+    Pair pair = new Pair(whole, a, b);
     if (b.isLiteral()) {
-      return a.isLiteral() ? Measure.UNKNOWN : overNumber(new Pair(whole, a, b));
+      return a.isLiteral() ? Measure.UNKNOWN : overNumber(pair);
     }
     if (a.isLiteral() || !a.isKnown() || !b.isKnown()) {
       return Measure.UNKNOWN;
@@ -189,23 +200,25 @@ final class UnitRules {
       return Measure.UNKNOWN;
     }
     boolean same = a.unit().get().as(Unit.Kind.AREA).equals(b.unit().get().as(Unit.Kind.AREA));
-    return same ? Measure.RATIO : combined(new Pair(whole, a, b), false);
+    return same ? Measure.RATIO : combined(pair, false);
   }
 
-  private Measure overNumber(Pair pair) {
+  private static Measure overNumber(Pair pair) {
     double number = pair.b.literal().getAsDouble();
-    if (number == 100 && pair.a.pending().isEmpty() && isInHundreds(pair)) {
-      clashes.add(new Clash(
-          Kind.TWICE,
-          spelled(pair.whole),
-          pair.a.unit(),
-          Optional.empty(),
-          spelled(pair.left) + " is square already, and a square is 100 sq ft: divided by 100"
-              + " once more it is nothing anybody orders",
-          true));
-      return Measure.UNKNOWN;
-    }
-    return Literals.over(pair.a, number);
+    return number == 100 && pair.a.pending().isEmpty() && isInHundreds(pair)
+        ? pair.a.loosened().pending(twice(pair))
+        : Literals.over(pair.a, number);
+  }
+
+  private static Clash twice(Pair pair) {
+    return new Clash(
+        Kind.TWICE,
+        spelled(pair.whole),
+        pair.a.unit(),
+        Optional.empty(),
+        spelled(pair.left) + " is square already, and a square is 100 sq ft: divided by 100"
+            + " once more it is nothing anybody orders",
+        true);
   }
 
   /** Whether a number of square feet was divided by 100 before. */
@@ -224,25 +237,25 @@ final class UnitRules {
     Unit one = pair.a.unit().get();
     Unit other = pair.b.unit().get();
     Unit unit = product ? one.times(other) : one.over(other);
-    boolean scaled = !pair.isSure();
     Optional<String> left = unit.uncancelled();
-    if (left.isPresent() && !scaled) {
-      says(
-          Kind.UNCANCELLED,
-          pair,
-          "cannot " + (product ? "multiply " : "divide ") + one + " by " + other + ": "
-              + pair.sides() + "; " + left.get());
-      return Measure.of(unit, true);
+    if (left.isPresent() && pair.isSure()) {
+      String doing = product ? "multiply " : "divide ";
+      return Measure.of(unit, true)
+          .pending(pair.clash(
+              Kind.UNCANCELLED,
+              "cannot " + doing + one + " by " + other + ": " + pair.sides() + "; " + left.get()));
     }
     if (product && isStrange(one, other, unit)) {
-      says(
+      return Measure.UNKNOWN.pending(pair.clash(
           Kind.MULTIPLIED,
-          pair,
           "cannot multiply " + one + " by " + other + ": " + pair.sides()
-              + ", and what comes out is " + unit);
-      return Measure.UNKNOWN;
+              + ", and what comes out is " + unit));
     }
-    Measure result = Measure.of(unit.as(Unit.Kind.AREA), scaled);
+    if (product && (one.isMoney() || other.isMoney())) {
+      raise(pair.a);
+      raise(pair.b);
+    }
+    Measure result = Measure.of(unit.as(Unit.Kind.AREA), !pair.isSure());
     return pair.a.pending().or(pair.b::pending).map(result::pending).orElse(result);
   }
 
@@ -261,7 +274,7 @@ final class UnitRules {
   /** Holds the unit of the result against the one it is to have. */
   void wanted(Node tree, Measure measure, Unit wanted) {
     Measure found = raise(measure);
-    if (!found.isKnown()) {
+    if (!found.isKnown() || measure.pending().isPresent()) {
       return;
     }
     Unit unit = found.unit().get();
@@ -278,8 +291,11 @@ final class UnitRules {
     }
   }
 
-  /** Says what nothing divided by 100 any more. */
+  /** Says what nothing put right any more. */
   void left(Measure found) {
-    found.pending().ifPresent(clash -> clashes.add(clash.as(Kind.PERCENT_LEFT)));
+    found
+        .pending()
+        .ifPresent(clash ->
+            clashes.add(clash.kind() == Kind.PERCENT ? clash.as(Kind.PERCENT_LEFT) : clash));
   }
 }

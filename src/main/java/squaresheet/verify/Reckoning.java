@@ -102,6 +102,11 @@ final class Reckoning {
         : there.isBlank() ? NONE : Value.of(there.stored());
   }
 
+  /** What stands behind the references of a formula in that cell. */
+  Scope scope(Address cell) {
+    return new CellScope(cell);
+  }
+
   /** What stands behind the references of a formula in one cell. */
   private final class CellScope implements Scope {
     private final Address here;

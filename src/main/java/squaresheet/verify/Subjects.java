@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import squaresheet.binding.BookUnits;
+import squaresheet.formula.Labels;
 
 /** Everything in a workbook that a check can be asked about, by type. */
 final class Subjects {
@@ -36,11 +38,19 @@ final class Subjects {
     all.put(PitchFactor.class, all.of(Table.class).stream().flatMap(PitchFactor::in));
     all.put(Underlayment.class, all.of(Table.class).stream().flatMap(Underlayment::in));
     all.put(LikeSheets.class, LikeSheets.in(book));
+    all.measured(book, BookUnits.of(book.workbook(), book.file()));
     all.put(RateUse.class, RateWalk.uses(book).stream());
     all.put(
         DefinedName.class,
         book.workbook().names().stream().map(name -> new DefinedName(book, name)));
     return all;
+  }
+
+  /** Puts the formulas and numbers whose units are known, as these say. */
+  void measured(Book book, Labels written) {
+    KnownUnits units = new KnownUnits(book, written);
+    put(MeasuredCell.class, MeasuredCell.of(of(FormulaCell.class), units));
+    put(TypedMeasure.class, TypedMeasure.of(book, of(TypedCell.class), units));
   }
 
   private static Stream<TypedCell> typed(Tab tab) {

@@ -78,6 +78,10 @@ class InferenceTest {
       net_squares*3                                    |
       net_area/33.3+shingle_bundles                    |
       eave_length*12/overhang_depth                    |
+      eave_length/overhang_depth*12                    |
+      ROUNDUP(net_squares*bundle_price*3,2)            |
+      net_squares/100*waste_percent                    | square
+      net_squares/100*5                                |
       SUMPRODUCT(shingle_bundles,bundle_price)         | $
       MAX(0,net_squares-net_area/100)                  | square
       """)

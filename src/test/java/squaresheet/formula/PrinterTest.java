@@ -6,6 +6,8 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import squaresheet.sheet.Ref;
 
 class PrinterTest {
@@ -20,6 +22,13 @@ class PrinterTest {
     Formula formula = Formula.of(tree);
     assertThat(Formula.of(formula.toString())).isEqualTo(formula);
     assertThat(Formula.of(formula.toFile())).isEqualTo(formula);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"['\nINDEX(]", "Lines[[ Length]]", "Lines[[#This Row],[ Length]]", "[@]"})
+  void a_column_name_keeps_the_spaces_before_it(String text) {
+    Formula formula = Formula.of(text);
+    assertThat(Formula.of(formula.toString())).isEqualTo(formula);
   }
 
   @Property(tries = 300)
