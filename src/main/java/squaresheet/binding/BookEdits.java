@@ -8,6 +8,7 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Cell;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
 
@@ -30,23 +31,8 @@ public final class BookEdits {
    * @param number in feet, square feet, rise per 12, or a plain ratio; it is turned into the unit of the column
    */
   public BookEdits put(Where.OfItem item, double number) {
-    UnitWord unit = UnitWords.ofSymbol(bound.units().getOrDefault(item, ""))
-        .filter(it -> it.kind() != Holds.MONEY)
-        .orElse(new UnitWord("", Holds.NUMBER, 1, ""));
-    boolean ratio = unit.kind() == Holds.RATIO;
-    double inUnit = unit.symbol().equals("°")
-        ? Math.toDegrees(Math.atan(number / 12))
-        : unit.kind() == Holds.PITCH ? number : number / unit.base();
-    return put(item, Value.of(ratio && isShownInPercent(item) ? number : inUnit));
-  }
-
-  /** A percent format shows 0.1 as 10%, so the cell holds the ratio. */
-  private boolean isShownInPercent(Where.OfItem item) {
-    return bound
-        .cells()
-        .cell(item)
-        .map(cell -> book.cell(cell).format().contains("%"))
-        .orElse(false);
+    Cell cell = bound.cells().cell(item).map(book::cell).orElse(Cell.EMPTY);
+    return put(item, Value.of(bound.inItsUnit(item, cell, number)));
   }
 
   /** Puts a text where the item is bound. */

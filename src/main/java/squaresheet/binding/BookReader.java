@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.roof.PlaneNotes;
-import squaresheet.roof.RoofNotes;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Workbook;
 
@@ -37,7 +37,8 @@ final class BookReader {
   private final Map<Where.OfItem, Address> cells = new LinkedHashMap<>();
   private final Map<Where.OfItem, String> units = new LinkedHashMap<>();
   private final List<BoundJob.Part> coverage = new ArrayList<>();
-  private final List<PlaneNotes> planes = new ArrayList<>();
+  private final Map<String, PlaneNotes> planes = new LinkedHashMap<>();
+  private final List<BoundBook.Table> read = new ArrayList<>();
 
   BookReader(Workbook book, String file, List<Guess> bound, List<Finding> before) {
     this.book = book;
@@ -47,8 +48,10 @@ final class BookReader {
   }
 
   BoundBook read() {
-    List<FoundTable> tables =
-        new BoundTables(book, file).of(bound.stream().filter(Guess::isHeading).toList());
+    List<FoundTable> tables = new BoundTables(book, file)
+        .of(bound.stream().filter(Guess::isHeading).toList()).stream()
+            .map(this::withUnits)
+            .toList();
     boolean several =
         tables.stream().filter(table -> table.table().equals("planes")).count() > 1;
     tables.forEach(table -> table(table, several));
@@ -58,25 +61,51 @@ final class BookReader {
         .count();
     coverage.add(new BoundJob.Part("waste rate, tax rate and price", (int) labels, NEEDED.size()));
     missing(tables);
-    return new BoundBook(new CellMap(cells), units, new RoofNotes(planes), coverage, findings);
+    return new BoundBook(new CellMap(cells), units, planes, read, coverage, findings);
+  }
+
+  /** The table without columns of bare lengths or areas of which nobody says the unit. */
+  private FoundTable withUnits(FoundTable table) {
+    List<FoundColumn> known = new ArrayList<>();
+    for (FoundColumn column : table.columns()) {
+      boolean bare = table.rows(FoundTable.Row.DATA).stream()
+          .anyMatch(row -> Cells.number(table.grid().cell(row, column.at())).isPresent());
+      if (column.meaning().isMeasured() && column.unit().isEmpty() && bare) {
+        findings.add(Complaint.NOT_BOUND.at(
+            table.grid().where(table.heading(), column.at()),
+            "the unit of '" + column.heading().text()
+                + "' is not said, so its numbers are not read and not checked"));
+      } else {
+        known.add(column);
+      }
+    }
+    return table.with(known);
   }
 
   private void value(Guess guess) {
+    if (guess.wantsUnit() && Cells.number(book.cell(guess.at())).isPresent()) {
+      findings.add(Complaint.NOT_BOUND.at(
+          new Where.InCell(file, guess.at()),
+          "the unit of the " + guess.inWords() + " is not said; it is not checked"));
+      return;
+    }
     put(new Where.OfItem("job", guess.property()), guess.at(), guess.unit());
   }
 
   private void put(Where.OfItem item, Address cell, String unit) {
+    boolean squares = item.property().endsWith("squares");
     cells.putIfAbsent(item, cell);
-    if (!unit.isEmpty()) {
-      units.putIfAbsent(item, unit);
+    if (!unit.isEmpty() || squares) {
+      units.putIfAbsent(item, unit.isEmpty() ? "squares" : unit);
     }
   }
 
   private void table(FoundTable table, boolean several) {
     String key = key(table);
-    int items = 0;
+    Map<Integer, String> subjects = new TreeMap<>();
     for (int row : table.rows(FoundTable.Row.DATA)) {
       String subject = subject(table, key, row, several);
+      subjects.put(row, subject);
       for (FoundColumn column : table.columns()) {
         table
             .address(row, column.property())
@@ -85,15 +114,22 @@ final class BookReader {
                 cell,
                 column.unit().map(UnitWord::toString).orElse("")));
       }
-      items++;
     }
-    totals(table, several);
+    int items = subjects.size();
+    Map<Integer, String> sums = totals(table, several);
     unbound(table, items);
     if (table.table().equals("planes")) {
-      EstimatorPlanes read = new EstimatorPlanes(table, book.date1904());
-      planes.addAll(read.planes());
-      findings.addAll(read.findings());
+      EstimatorPlanes estimator = new EstimatorPlanes(table, book.date1904());
+      estimator.planes().forEach((row, plane) -> planes.put(subjects.get(row), plane));
+      findings.addAll(estimator.findings());
     }
+    subjects.putAll(sums);
+    read.add(new BoundBook.Table(
+        table.table(),
+        table.grid().name(),
+        subjects.entrySet().stream()
+            .map(entry -> new BoundBook.Row(entry.getValue(), sums.containsKey(entry.getKey())))
+            .toList()));
   }
 
   private static String key(FoundTable table) {
@@ -116,27 +152,34 @@ final class BookReader {
     return taken || name.isEmpty() ? subject + " in row " + (row + 1) : subject;
   }
 
-  private void totals(FoundTable table, boolean several) {
+  /** The rows that add up others, by what they are called. */
+  private Map<Integer, String> totals(FoundTable table, boolean several) {
     String kind = SUBJECTS.getOrDefault(table.table(), table.table());
     String on =
         several && table.table().equals("planes") ? " on " + table.grid().name() : "";
     List<Integer> rows = table.rows(FoundTable.Row.TOTAL);
+    Map<Integer, String> sums = new TreeMap<>();
     for (int row : rows) {
       boolean last = row == rows.get(rows.size() - 1);
       String band = table.band(row);
       String of = last ? "all " + kind + "s" : "all " + kind + "s of " + band;
+      boolean taken = sums.containsValue(of + on)
+          || cells.keySet().stream().anyMatch(item -> item.subject().equals(of + on));
+      String subject = taken ? of + on + " on " + table.grid().name() + ", " + (row + 1) : of + on;
+      sums.put(row, subject);
       for (FoundColumn column : table.columns()) {
         if (!table.cell(row, column.property()).isBlank()
             && column.meaning().holds().isNumeric()) {
           table
               .address(row, column.property())
               .ifPresent(cell -> put(
-                  new Where.OfItem(of + on, column.property()),
+                  new Where.OfItem(subject, column.property()),
                   cell,
                   column.unit().map(UnitWord::toString).orElse("")));
         }
       }
     }
+    return sums;
   }
 
   /** Columns with numbers that nothing is bound to are said: they are not checked. */

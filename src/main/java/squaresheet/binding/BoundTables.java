@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
 
@@ -17,10 +18,12 @@ final class BoundTables {
 
   private final Workbook book;
   private final String file;
+  private final BookValues values;
 
   BoundTables(Workbook book, String file) {
     this.book = book;
     this.file = file;
+    values = new BookValues(book);
   }
 
   /** The tables of these headings. */
@@ -67,7 +70,7 @@ final class BoundTables {
   private Optional<FoundTable> table(List<Guess> group, List<List<Guess>> groups) {
     Guess one = group.get(0);
     return book.sheet(one.at().sheet()).map(sheet -> {
-      Grid upright = new SheetGrid(file, sheet);
+      Grid upright = new SheetGrid(file, sheet, ref -> values.cell(new Address(sheet.name(), ref)));
       Grid grid = one.across() ? upright.turned() : upright;
       List<FoundColumn> columns = new ArrayList<>();
       group.forEach(guess -> column(grid, guess).ifPresent(columns::add));

@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,7 +29,7 @@ final class EstimatorPlanes {
 
   private final FoundTable table;
   private final Tape tape;
-  private final List<PlaneNotes> planes = new ArrayList<>();
+  private final Map<Integer, PlaneNotes> planes = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
   EstimatorPlanes(FoundTable table, boolean date1904) {
@@ -41,7 +42,8 @@ final class EstimatorPlanes {
     }
   }
 
-  List<PlaneNotes> planes() {
+  /** The planes by their rows. */
+  Map<Integer, PlaneNotes> planes() {
     return planes;
   }
 
@@ -56,9 +58,12 @@ final class EstimatorPlanes {
   private void plane(int row) {
     RowReader reader = new RowReader(table, row, tape);
     if (has("shape") && !reader.isBlank("shape") && has("measured")) {
-      new PlaneRow(reader, Map.of()).read().ifPresent(planes::add);
+      new PlaneRow(reader, Map.of()).read().ifPresent(it -> planes.put(row, it));
     } else {
-      reader.text("plane").flatMap(id -> measured(id, reader, row)).ifPresent(planes::add);
+      reader
+          .text("plane")
+          .flatMap(id -> measured(id, reader, row))
+          .ifPresent(it -> planes.put(row, it));
     }
     findings.addAll(reader.findings());
   }

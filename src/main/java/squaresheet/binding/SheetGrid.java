@@ -3,6 +3,7 @@ package squaresheet.binding;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -15,11 +16,18 @@ final class SheetGrid implements Grid {
 
   private final String file;
   private final Sheet sheet;
+  private final Function<Ref, Cell> cells;
   private final Map<Ref, Ref> spread = new HashMap<>();
 
   SheetGrid(String file, Sheet sheet) {
+    this(file, sheet, sheet::cell);
+  }
+
+  /** The sheet with its cells as someone else knows them, such as with formulas worked out anew. */
+  SheetGrid(String file, Sheet sheet, Function<Ref, Cell> cells) {
     this.file = file;
     this.sheet = sheet;
+    this.cells = cells;
     sheet.merged().stream().filter(block -> block.columns() <= WIDEST).forEach(this::spread);
   }
 
@@ -49,7 +57,7 @@ final class SheetGrid implements Grid {
 
   @Override
   public Cell cell(int row, int column) {
-    return sheet.cell(new Ref(row, column));
+    return cells.apply(new Ref(row, column));
   }
 
   @Override

@@ -61,8 +61,19 @@ final class VerifyCommand implements Callable<Integer> {
     if (account) {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);
     }
+    foreign(verdict);
     console.say(line(file, verdict));
     return verdict.isPassed() ? Exit.FINE : Exit.WITHHELD;
+  }
+
+  /** Of a workbook of foreign layout: how much of it was checked, and what was not. */
+  private void foreign(Verdict verdict) {
+    List<String> left = verdict.moneyPath().notChecked();
+    if (!left.isEmpty()) {
+      console.say("Not checked against a model:");
+      left.forEach(line -> console.say("  " + line));
+    }
+    console.say("Checked: " + verdict.moneyPath());
   }
 
   private static String line(Path file, Verdict verdict) {
@@ -71,6 +82,8 @@ final class VerifyCommand implements Callable<Integer> {
         + (verdict.findings().size() == 1 ? " finding" : " findings") + "; " + asked
         + " checks asked, "
         + verdict.notAsked().size() + " had nothing to ask about; totals "
-        + (verdict.isPassed() ? "can be given" : "withheld");
+        + (!verdict.isPassed()
+            ? "withheld"
+            : verdict.total().isPresent() ? "can be given" : "not known, no error found");
   }
 }

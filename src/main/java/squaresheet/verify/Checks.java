@@ -114,7 +114,18 @@ final class Checks {
       new Ask<>(Priced.class, new EstimateDoesNotCrossFoot()),
       new Ask<>(Priced.class, new SoldBelowCost()));
 
+  private static final List<Ask<?>> BOUND = List.of(
+      new Ask<>(BoundValue.class, new PlaneValueOffDimensions()),
+      new Ask<>(BoundValue.class, new AmountOffPrice()),
+      new Ask<>(BoundValue.class, new TotalOffParts()),
+      new Ask<>(DoubtedColumn.class, new BoundColumnNeverFits()));
+
   private Checks() {}
+
+  /** What can be asked of a workbook of foreign layout, as far as it is bound. */
+  static List<Ask<?>> ofBoundBooks() {
+    return BOUND;
+  }
 
   /** What can be asked of any workbook. */
   static List<Ask<?>> ofAnyWorkbook() {

@@ -22,10 +22,15 @@ final class Pass {
     said = new ArrayList<>(book.unreadable().values());
   }
 
-  /** Asks what can be asked of any workbook. */
+  /** Asks what can be asked of any workbook, and of what is bound of it. */
   Verdict run() {
-    Checks.ofAnyWorkbook().forEach(this::ask);
-    return verdict(Optional.empty(), Optional.empty());
+    Optional<BookModel> bound = BookModel.of(book);
+    subjects.put(BoundValue.class, bound.stream().flatMap(BookModel::values));
+    subjects.put(DoubtedColumn.class, bound.stream().flatMap(it -> it.doubted().stream()));
+    Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofBoundBooks().stream())
+        .forEach(this::ask);
+    said.addAll(bound.map(BookModel::stale).orElse(List.of()));
+    return verdict(Optional.empty(), Optional.empty(), bound.map(it -> MoneyPath.of(book, it)));
   }
 
   /** Asks the model of the job too. */
@@ -43,7 +48,7 @@ final class Pass {
     subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
-    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it)));
+    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it)), Optional.empty());
   }
 
   private void ask(Ask<?> ask) {
@@ -52,10 +57,12 @@ final class Pass {
     said.addAll(answer.findings());
   }
 
-  private Verdict verdict(Optional<Model> model, Optional<JobTotal> total) {
+  private Verdict verdict(
+      Optional<Model> model, Optional<JobTotal> total, Optional<MoneyPath> path) {
     Worth worth = new Worth(book, model);
     List<Finding> kept =
         new Folding(book, model).fold(said).stream().map(worth::of).toList();
-    return new Verdict(book.file(), kept, tallies, MoneyPath.of(book, model), total);
+    return new Verdict(
+        book.file(), kept, tallies, path.orElseGet(() -> MoneyPath.of(book, model)), total);
   }
 }

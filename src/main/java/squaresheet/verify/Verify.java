@@ -11,7 +11,10 @@ public final class Verify {
 
   private Verify() {}
 
-  /** Asks every check that works on any workbook, whoever made it. */
+  /**
+   * Asks every check that works on any workbook, whoever made it; and holds what is bound of it, by the binding kept in it or
+   * else as far as that is sure, against what the bound cells make of each other.
+   */
   public static Verdict workbook(Workbook workbook, String file) {
     return new Pass(Book.of(file, workbook)).run();
   }
@@ -28,7 +31,8 @@ public final class Verify {
 
   /** The cards of all checks, in the order they are asked. */
   public static List<CheckInfo> checks() {
-    return Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream())
+    return Stream.of(Checks.ofAnyWorkbook(), Checks.ofBoundBooks(), Checks.ofJobs())
+        .flatMap(List::stream)
         .map(ask -> ask.check().info())
         .toList();
   }

@@ -9,13 +9,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import squaresheet.binding.AnyLayout;
+import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
+import squaresheet.sheet.Edit;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
+import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.Xlsx;
 
 /** The two demo workbooks of foreign layout, saved by another spreadsheet program, and what an estimator does with them. */
@@ -147,5 +150,28 @@ class BindTest {
     Ran ran = Ran.answering("", "bind", file.toString());
     assertThat(ran.exit()).isZero();
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
+  }
+
+  @Test
+  void verify_finds_no_error_in_either_demo_layout_and_says_what_it_could_not_check() {
+    Ran birch = Ran.of("verify", "demo-data/birch-court.xlsx");
+    assertThat(birch.exit()).isZero();
+    assertThat(birch.out())
+        .contains("Not checked against a model:", "Bid!B12 (Labor)", "0 findings");
+    assertThat(Ran.of("verify", "demo-data/mill-yard.xlsx").out()).contains("0 findings");
+  }
+
+  @Test
+  void verify_names_a_wrong_cell_of_a_foreign_layout_with_what_it_is_worth() throws IOException {
+    Path file = copy("birch-court.xlsx");
+    Xlsx.edit(
+        file,
+        List.of(new Edit.SetContent(Address.of("Bid", "E7"), new Content.Numeric(309))),
+        file,
+        Existing.REPLACE);
+    Ran ran = Ran.of("verify", file.toString());
+    assertThat(ran.exit()).isEqualTo(3);
+    // by hand: 5 rolls at 78 make 390; 81 short, with 6.5 % tax 86.265
+    assertThat(ran.out()).contains("Bid!E7", "should be 390", "86.265");
   }
 }

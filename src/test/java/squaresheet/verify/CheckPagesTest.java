@@ -24,7 +24,8 @@ class CheckPagesTest {
       "**Says**", "**Why it matters**", "**Put it right**", "**Silent when**", "**Source**");
 
   private static List<Ask<?>> asks() {
-    return Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream())
+    return Stream.of(Checks.ofAnyWorkbook(), Checks.ofBoundBooks(), Checks.ofJobs())
+        .<Ask<?>>flatMap(List::stream)
         .toList();
   }
 
