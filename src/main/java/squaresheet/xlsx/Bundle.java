@@ -3,52 +3,40 @@ package squaresheet.xlsx;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Path;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
-import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
  * A workbook file as a bundle of parts with changes pending. Parts that no change speaks of are copied as they lie in the
  * zip, without unpacking. Part names start with a slash.
  */
-final class Bundle implements AutoCloseable {
+final class Bundle {
 
-  private final ZipFile zip;
-  private final Map<String, ZipArchiveEntry> entries = new HashMap<>();
+  private final Archive archive;
   private final Map<String, PartText> texts = new LinkedHashMap<>();
   private final Map<String, byte[]> whole = new LinkedHashMap<>();
   private final Map<String, Splices> streamed = new HashMap<>();
   private final Set<String> removed = new HashSet<>();
 
-  Bundle(Path file) throws IOException {
-    zip = ZipFile.builder().setPath(file).get();
-    for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
-      entries.put(key(entry), entry);
-    }
-  }
-
-  private static String key(ZipArchiveEntry entry) {
-    return key("/" + entry.getName().replace('\\', '/').replaceFirst("^/+", ""));
+  Bundle(Archive archive) {
+    this.archive = archive;
   }
 
   private static String key(String part) {
-    return part.toLowerCase(Locale.ROOT);
+    return Archive.key(part);
   }
 
   boolean has(String part) {
     String key = key(part);
     return !removed.contains(key)
-        && (entries.containsKey(key) || texts.containsKey(key) || whole.containsKey(key));
+        && (archive.has(part) || texts.containsKey(key) || whole.containsKey(key));
   }
 
   /** The part as it will be, for a part that is fresh or was put whole; else as it is in the file. */
@@ -57,11 +45,7 @@ final class Bundle implements AutoCloseable {
     if (own != null) {
       return new java.io.ByteArrayInputStream(own);
     }
-    ZipArchiveEntry entry = entries.get(key(part));
-    if (entry == null) {
-      throw new Refusal("lacks its part " + part);
-    }
-    return zip.getInputStream(entry);
+    return archive.open(part);
   }
 
   byte[] bytes(String part) throws IOException {
@@ -124,8 +108,8 @@ final class Bundle implements AutoCloseable {
     ZipArchiveOutputStream out = new ZipArchiveOutputStream(to);
     out.setUseZip64(org.apache.commons.compress.archivers.zip.Zip64Mode.AsNeeded);
     Set<String> written = new HashSet<>();
-    for (ZipArchiveEntry entry : Collections.list(zip.getEntriesInPhysicalOrder())) {
-      if (written.add(key(entry)) && !removed.contains(key(entry))) {
+    for (ZipArchiveEntry entry : archive.inOrder()) {
+      if (written.add(Archive.key(entry)) && !removed.contains(Archive.key(entry))) {
         copy(entry, out);
       }
     }
@@ -140,13 +124,13 @@ final class Bundle implements AutoCloseable {
   }
 
   private void copy(ZipArchiveEntry entry, ZipArchiveOutputStream out) throws IOException {
-    String key = key(entry);
+    String key = Archive.key(entry);
     if (texts.containsKey(key) || whole.containsKey(key) || streamed.containsKey(key)) {
       ZipArchiveEntry anew = new ZipArchiveEntry(entry.getName());
       anew.setTimeLocal(entry.getTimeLocal());
       changed(anew, key, out);
     } else {
-      try (InputStream raw = zip.getRawInputStream(entry)) {
+      try (InputStream raw = archive.packed(entry)) {
         out.addRawArchiveEntry(entry, raw);
       }
     }
@@ -157,7 +141,7 @@ final class Bundle implements AutoCloseable {
     entry.setMethod(ZipEntry.DEFLATED);
     out.putArchiveEntry(entry);
     if (streamed.containsKey(key)) {
-      try (InputStream in = zip.getInputStream(entries.get(key))) {
+      try (InputStream in = archive.open(key)) {
         streamed.get(key).apply(in, out);
       }
     } else {
@@ -166,16 +150,13 @@ final class Bundle implements AutoCloseable {
     out.closeArchiveEntry();
   }
 
-  /** The names of parts whose name starts so, as they are in the file. */
-  List<String> startingWith(String start) {
-    return entries.keySet().stream()
-        .filter(name -> name.startsWith(key(start)))
-        .sorted()
-        .toList();
-  }
-
-  @Override
-  public void close() throws IOException {
-    zip.close();
+  /** Whether some part's name starts so, as the parts are in the file. */
+  boolean hasStartingWith(String start) {
+    for (String name : archive.keys()) {
+      if (name.startsWith(key(start))) {
+        return true;
+      }
+    }
+    return false;
   }
 }

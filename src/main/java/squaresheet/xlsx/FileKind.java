@@ -7,9 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
@@ -21,15 +18,13 @@ final class FileKind {
   private static final int OLE2 = 0xD0CF11E0;
   private static final int ZIP = 0x504B0304;
   private static final int EMPTY_ZIP = 0x504B0506;
-  /** Large workbooks have some thousand parts; each costs memory before anything is read. */
-  private static final int MOST_PARTS = 20_000;
 
   /** Parts that tell a zip of another kind. */
   private static final Map<String, String> OTHERS = Map.of(
-      "xl/workbook.bin", "an Excel binary workbook (.xlsb)",
-      "word/document.xml", "a text document (.docx)",
-      "ppt/presentation.xml", "a presentation (.pptx)",
-      "Index/Document.iwa", "a Numbers document");
+      "/xl/workbook.bin", "an Excel binary workbook (.xlsb)",
+      "/word/document.xml", "a text document (.docx)",
+      "/ppt/presentation.xml", "a presentation (.pptx)",
+      "/Index/Document.iwa", "a Numbers document");
 
   private FileKind() {}
 
@@ -54,7 +49,6 @@ final class FileKind {
     if (first != ZIP && first != EMPTY_ZIP) {
       throw new Refusal(text(file, start));
     }
-    refuseOtherZips(file);
   }
 
   private static String ole2(Path file) {
@@ -83,28 +77,30 @@ final class FileKind {
         + SAVE_AS;
   }
 
-  private static void refuseOtherZips(Path file) throws IOException {
-    try (ZipFile zip = new ZipFile(file.toFile())) {
-      if (zip.size() > MOST_PARTS) {
-        throw new Refusal(
-            "holds " + zip.size() + " parts, but a workbook must have at most " + MOST_PARTS);
+  static void refuseOtherZips(Archive zip) {
+    boolean typed = zip.has("/[Content_Types].xml");
+    if (zip.has("/mimetype") && !typed) {
+      throw new Refusal("must be an .xlsx workbook, but is an OpenDocument file (.ods)" + SAVE_AS);
+    }
+    OTHERS.forEach((part, kind) -> {
+      if (zip.has(part)) {
+        throw new Refusal("must be an .xlsx workbook, but is " + kind + SAVE_AS);
       }
-      ZipEntry mime = zip.getEntry("mimetype");
-      if (mime != null && zip.getEntry("[Content_Types].xml") == null) {
-        throw new Refusal(
-            "must be an .xlsx workbook, but is an OpenDocument file (.ods)" + SAVE_AS);
-      }
-      OTHERS.forEach((part, kind) -> {
-        if (zip.getEntry(part) != null) {
-          throw new Refusal("must be an .xlsx workbook, but is " + kind + SAVE_AS);
-        }
-      });
-      if (zip.getEntry("[Content_Types].xml") == null) {
-        throw new Refusal("must be an .xlsx workbook, but is a zip of other files" + SAVE_AS);
-      }
-    } catch (ZipException damaged) {
-      throw new Refusal("must be an .xlsx workbook, but is cut off or damaged; fetch it again, or"
-          + " open an older copy");
+    });
+    if (!typed) {
+      throw new Refusal("must be an .xlsx workbook, but is a zip of other files" + SAVE_AS);
+    }
+  }
+
+  /** Refuses by what the file calls its main part. */
+  static void refuseOtherContents(String contentType) {
+    if (contentType.contains("sheet.binary")) {
+      throw new Refusal(
+          "must be an .xlsx workbook, but is an Excel binary workbook (.xlsb)" + SAVE_AS);
+    }
+    if (!contentType.contains("spreadsheetml") && !contentType.contains("ms-excel")) {
+      throw new Refusal(
+          "must be an .xlsx workbook, but calls its contents '" + Excerpt.of(contentType) + "'");
     }
   }
 }

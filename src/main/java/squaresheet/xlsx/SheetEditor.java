@@ -6,7 +6,6 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Optional;
-import org.apache.poi.openxml4j.opc.PackagePart;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Ref;
@@ -74,11 +73,10 @@ final class SheetEditor {
   }
 
   /** Carries it out, and tells whether a formula came or went. */
-  boolean edit(SheetChanges changes, Optional<PackagePart> known, Parts parts) throws IOException {
+  boolean edit(SheetChanges changes, Parts parts) throws IOException {
     refuseCovered(changes);
-    for (PackagePart table :
-        known.isPresent() ? parts.related(known.get(), "table") : List.<PackagePart>of()) {
-      refuseHeadings(table.getPartName().getName(), changes);
+    for (String table : parts.related(part, "table")) {
+      refuseHeadings(table, changes);
     }
     links(changes.links);
     if (!changes.comments.isEmpty()) {

@@ -6,8 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.SheetBuilder;
@@ -16,7 +14,7 @@ import squaresheet.sheet.SheetBuilder;
 final class SheetReader {
 
   private final Parts parts;
-  private final PackagePart part;
+  private final String part;
   private final String name;
   private final SheetBuilder to;
   private final CellReader.Known known;
@@ -25,7 +23,7 @@ final class SheetReader {
 
   SheetReader(
       Parts parts,
-      PackagePart part,
+      String part,
       String name,
       CellReader.Known known,
       Remarks remarks,
@@ -144,18 +142,18 @@ final class SheetReader {
     }
   }
 
-  private void link(Xml xml) {
+  private void link(Xml xml) throws IOException {
     String inside = xml.attribute("location");
-    Optional<PackageRelationship> outside = parts.relation(part, xml.relation());
-    String target = outside.map(it -> it.getTargetURI().toString()).orElse("")
-        + (inside.isEmpty() ? "" : "#" + inside);
+    Optional<Relation> outside = parts.relation(part, xml.relation());
+    String target =
+        outside.map(Relation::target).orElse("") + (inside.isEmpty() ? "" : "#" + inside);
     budget.spend(200 + target.length());
     block(xml, "ref")
         .ifPresent(block -> to.link(new Sheet.Link(block, target, xml.attribute("tooltip"))));
   }
 
   private void tables() throws IOException {
-    for (PackagePart each : parts.related(part, "table")) {
+    for (String each : parts.related(part, "table")) {
       try (Xml xml = parts.xml(each)) {
         table(xml);
       }
@@ -180,7 +178,7 @@ final class SheetReader {
   }
 
   private void comments() throws IOException {
-    for (PackagePart each : parts.related(part, "comments")) {
+    for (String each : parts.related(part, "comments")) {
       try (Xml xml = parts.xml(each)) {
         comments(xml);
       }

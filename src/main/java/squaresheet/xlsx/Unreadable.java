@@ -14,9 +14,6 @@ final class Unreadable {
 
   static String says(IOException failure) {
     String message = String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT);
-    if (message.contains("zip bomb")) {
-      return "unpacks to more than a hundred times its size, which no workbook does; it was not read further";
-    }
     if (failure instanceof AccessDeniedException) {
       return "must be readable, but access is denied";
     }

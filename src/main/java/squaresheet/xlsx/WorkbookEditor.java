@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.openxml4j.opc.PackagePart;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.DraftSheet;
@@ -23,7 +22,7 @@ final class WorkbookEditor {
   private final Parts parts;
   private final Bundle bundle;
   private final Relations relations;
-  private final PackagePart main;
+  private final String main;
   private final BookPart list = new BookPart();
   private final BookEditor book;
   private final Map<String, String> partOfSheet = new LinkedHashMap<>();
@@ -43,19 +42,19 @@ final class WorkbookEditor {
     for (BookPart.Entry entry : list.sheets()) {
       parts
           .relation(main, entry.relation())
-          .flatMap(it -> parts.part(Optional.of(main), it))
-          .filter(it -> parts.kind(main, entry.relation()).equals("worksheet"))
-          .ifPresent(it -> partOfSheet.put(key(entry.name()), it.getPartName().getName()));
+          .filter(it -> it.kind().equals("worksheet"))
+          .flatMap(it -> parts.part(main, it))
+          .ifPresent(it -> partOfSheet.put(key(entry.name()), it));
     }
-    book = new BookEditor(bundle, relations, main.getPartName().getName());
+    book = new BookEditor(bundle, relations, main);
   }
 
   /** Saves the file with its edits, or says why not. */
   static Read<Saved> edit(Path file, List<Edit> edits, Path to, Existing existing) {
     Stamp before = Stamp.of(file);
     return Guarded.reading(file, Complaint.NOT_EDITED, () -> {
-      try (Parts parts = Parts.open(file);
-          Bundle bundle = new Bundle(file)) {
+      try (Parts parts = Parts.open(file)) {
+        Bundle bundle = new Bundle(parts.archive());
         new WorkbookEditor(parts, bundle).carryOut(edits);
         return SafeFile.save(to, existing, out -> {
           bundle.writeTo(out);
@@ -70,7 +69,7 @@ final class WorkbookEditor {
   }
 
   private void refuseSigned() {
-    if (!bundle.startingWith("/_xmlsignatures/").isEmpty()) {
+    if (bundle.hasStartingWith("/_xmlsignatures/")) {
       throw new Refusal(
           "is digitally signed, and any change would break the signature; save an unsigned copy first");
     }
@@ -168,12 +167,12 @@ final class WorkbookEditor {
 
   private StyleEdits styles() throws IOException {
     if (styles.isEmpty()) {
-      List<PackagePart> known = parts.related(main, "styles");
+      List<String> known = parts.related(main, "styles");
       if (known.isEmpty()) {
         throw new Refusal(
             "has no styles part, so cells cannot be given a look; save it once in a spreadsheet program");
       }
-      styles = Optional.of(new StyleEdits(bundle.text(known.get(0).getPartName().getName())));
+      styles = Optional.of(new StyleEdits(bundle.text(known.get(0))));
     }
     return styles.get();
   }
@@ -181,9 +180,7 @@ final class WorkbookEditor {
   private boolean sheet(String key, SheetChanges change) throws IOException {
     String part = partOfSheet.get(key);
     try {
-      Optional<PackagePart> known = parts.find(part);
-      return new SheetEditor(bundle, relations, book.family(), part, change)
-          .edit(change, known, parts);
+      return new SheetEditor(bundle, relations, book.family(), part, change).edit(change, parts);
     } catch (Refusal refusal) {
       throw new Refusal(says(key, refusal.unlessOfAll()));
     }

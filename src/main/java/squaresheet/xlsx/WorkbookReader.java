@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.openxml4j.opc.PackagePart;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
@@ -34,10 +33,10 @@ final class WorkbookReader {
     });
   }
 
-  private record Tab(String name, Sheet.Visibility visibility, Optional<PackagePart> part) {}
+  private record Tab(String name, Sheet.Visibility visibility, Optional<String> part) {}
 
   private Workbook workbook() throws IOException {
-    PackagePart main = parts.workbook();
+    String main = parts.workbook();
     BookPart book = new BookPart();
     try (Xml xml = parts.xml(main)) {
       book.read(xml);
@@ -45,7 +44,7 @@ final class WorkbookReader {
     if (book.sheets().isEmpty()) {
       throw new Refusal("must have at least one sheet, but has none");
     }
-    if (parts.hasMacros()) {
+    if (!parts.related(main, "vbaProject").isEmpty()) {
       remarks.add(Complaint.READ_NOTE, "holds macros, which were not run");
     }
     CellReader.Known known = new CellReader.Known(styles(main), texts(main), book.date1904());
@@ -57,24 +56,25 @@ final class WorkbookReader {
         sheets, book.names(), book.date1904(), book.calculation(), links(main, book), properties());
   }
 
-  private List<Tab> tabs(PackagePart main, BookPart book) {
-    return book.sheets().stream()
-        .map(entry -> new Tab(entry.name(), entry.visibility(), cells(main, entry)))
-        .toList();
+  private List<Tab> tabs(String main, BookPart book) throws IOException {
+    List<Tab> tabs = new ArrayList<>();
+    for (BookPart.Entry entry : book.sheets()) {
+      tabs.add(new Tab(entry.name(), entry.visibility(), cells(main, entry)));
+    }
+    return tabs;
   }
 
   /** The part with the sheet's cells; a chart on a tab of its own has none. */
-  private Optional<PackagePart> cells(PackagePart main, BookPart.Entry entry) {
-    String kind = parts.kind(main, entry.relation());
-    Optional<PackagePart> part =
-        parts.relation(main, entry.relation()).flatMap(it -> parts.part(Optional.of(main), it));
-    if (kind.equals("worksheet") && part.isPresent()) {
+  private Optional<String> cells(String main, BookPart.Entry entry) throws IOException {
+    Optional<Relation> relation = parts.relation(main, entry.relation());
+    Optional<String> part = relation.flatMap(it -> parts.part(main, it));
+    if (part.isPresent() && relation.get().kind().equals("worksheet")) {
       return part;
     }
     if (entry.relation().isEmpty()) {
       remarks.add(
           Complaint.READ_NOTE, "sheet '" + entry.name() + "' lists macros, which were not run");
-    } else if (kind.isEmpty() || part.isEmpty()) {
+    } else if (part.isEmpty()) {
       remarks.add(
           Complaint.NOT_READ, "sheet '" + entry.name() + "' cannot be read: its part is missing");
     }
@@ -91,9 +91,9 @@ final class WorkbookReader {
         .read(tab.visibility());
   }
 
-  private Styles styles(PackagePart main) throws IOException {
+  private Styles styles(String main) throws IOException {
     Styles styles = new Styles();
-    for (PackagePart part : parts.related(main, "styles")) {
+    for (String part : parts.related(main, "styles")) {
       try (Xml xml = parts.xml(part)) {
         styles.read(xml);
       } catch (Refusal wrong) {
@@ -106,9 +106,9 @@ final class WorkbookReader {
     return styles;
   }
 
-  private List<String> texts(PackagePart main) throws IOException {
+  private List<String> texts(String main) throws IOException {
     List<String> texts = new ArrayList<>();
-    for (PackagePart part : parts.related(main, "sharedStrings")) {
+    for (String part : parts.related(main, "sharedStrings")) {
       try (Xml xml = parts.xml(part)) {
         SharedTexts.read(xml, texts, budget);
       } catch (Refusal wrong) {
@@ -120,14 +120,12 @@ final class WorkbookReader {
     return texts;
   }
 
-  private List<String> links(PackagePart main, BookPart book) {
+  private List<String> links(String main, BookPart book) throws IOException {
     List<String> links = new ArrayList<>();
-    for (String relation : book.externalLinks()) {
-      List<String> targets = parts
-          .relation(main, relation)
-          .flatMap(it -> parts.part(Optional.of(main), it))
-          .map(part -> Parts.targets(part, "externalLink"))
-          .orElse(List.of());
+    for (String id : book.externalLinks()) {
+      Optional<String> part = parts.relation(main, id).flatMap(it -> parts.part(main, it));
+      List<String> targets =
+          part.isPresent() ? parts.targets(part.get(), "externalLink") : List.of();
       links.add(targets.isEmpty() ? "" : targets.get(0));
     }
     return links;
@@ -135,9 +133,9 @@ final class WorkbookReader {
 
   private Map<String, String> properties() throws IOException {
     Map<String, String> properties = new LinkedHashMap<>();
-    List<PackagePart> found = new ArrayList<>(parts.related(Optional.empty(), "custom-properties"));
-    found.addAll(parts.related(Optional.empty(), "customProperties"));
-    for (PackagePart part : found) {
+    List<String> found = new ArrayList<>(parts.related("", "custom-properties"));
+    found.addAll(parts.related("", "customProperties"));
+    for (String part : found) {
       try (Xml xml = parts.xml(part)) {
         xml.root();
         int root = xml.depth();

@@ -181,7 +181,8 @@ class OddFilesTest {
         parts,
         "xl/_rels/workbook.xml.rels",
         "</Relationships>",
-        "<Relationship Id=\"rId9\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/externalLink\" Target=\"externalLinks/externalLink1.xml\"/></Relationships>");
+        "<Relationship Id=\"rId9\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/externalLink\" Target=\"externalLinks/externalLink1.xml\"/>"
+            + "<Relationship Id=\"rId8\" Type=\"http://schemas.microsoft.com/office/2006/relationships/vbaProject\" Target=\"vbaProject.bin\"/></Relationships>");
     parts.put(
         "xl/externalLinks/externalLink1.xml",
         "<externalLink xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"
