@@ -63,6 +63,9 @@ public final class Calculation {
       return List.of();
     }
     formulas.put(cell, read.value().get());
+    if (array.isPresent() && tabs.cover(cell, array.get())) {
+      return List.of();
+    }
     return List.of(tabs.put(cell, read.value().get(), array));
   }
 

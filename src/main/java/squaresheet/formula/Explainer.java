@@ -103,9 +103,13 @@ final class Explainer {
     node.parts().forEach(this::inputs);
   }
 
+  /** An empty cell shows as blank, one that cannot be worked out with the reason. */
   private String shownInput(Node node) {
-    Value value = new Evaluation(scope, Plan.of(node)).scalar(node);
-    return shown(value, node);
+    try {
+      return shown(new Evaluation(scope, Plan.of(node)).scalar(node), node);
+    } catch (Signal signal) {
+      return shown(signal.value(), node);
+    }
   }
 
   private String name(Node.Name name) {

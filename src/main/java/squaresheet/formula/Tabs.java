@@ -86,14 +86,18 @@ final class Tabs {
   FormulaCell put(Address cell, Formula formula, Optional<Block> array) {
     FormulaCell made = new FormulaCell(cell, formula, array);
     Tab tab = tabs.get(cell.sheet());
-    Block block = array.orElse(new Block(cell.ref(), cell.ref()));
-    for (int row = block.first().row(); row <= block.last().row(); row++) {
-      for (int column = block.first().column(); column <= block.last().column(); column++) {
-        tab.cells.put(Tab.key(row, column), made);
-      }
-    }
+    tab.cells.put(Tab.key(cell.ref()), made);
     tab.formulas.add(made);
     return made;
+  }
+
+  /** Lets the array formula in the block's first cell answer for another cell of it; false where that holds none. */
+  boolean cover(Address cell, Block block) {
+    Tab tab = tabs.get(cell.sheet());
+    Optional<FormulaCell> first = tab.formula(block.first())
+        .filter(it -> it.array().equals(Optional.of(block)) && !cell.ref().equals(block.first()));
+    first.ifPresent(it -> tab.cells.put(Tab.key(cell.ref()), it));
+    return first.isPresent();
   }
 
   Value value(Address cell) {

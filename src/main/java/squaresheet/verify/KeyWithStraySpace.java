@@ -23,6 +23,7 @@ final class KeyWithStraySpace implements Check<TypedCell> {
   @Override
   public Stream<Finding> examine(TypedCell cell) {
     if (!(cell.cell().stored() instanceof Content.Text text)
+        || cell.book().links().readers(cell.at()).isEmpty()
         || bare(text.value()).equals(text.value())) {
       return Stream.empty();
     }

@@ -54,6 +54,17 @@ final class Bundle {
     }
   }
 
+  /** Turns a part that is not in UTF-8 into one that is, so that it can be changed at byte positions. */
+  void narrow(String part) throws IOException {
+    byte[] start;
+    try (InputStream in = open(part)) {
+      start = in.readNBytes(Wide.TELLING);
+    }
+    if (Wide.other(start).isPresent()) {
+      put(part, Wide.narrowed(bytes(part)));
+    }
+  }
+
   /** The part to be changed at elements. */
   PartText text(String part) throws IOException {
     PartText known = texts.get(key(part));

@@ -141,7 +141,7 @@ final class CommentsEditor {
   private Optional<String> addBoxes(String fresh, Optional<Element> known) throws IOException {
     if (known.isPresent()) {
       String part = PartPath.resolve(sheet, relations.target(sheet, known.get().attribute("r:id")));
-      String old = new String(bundle.bytes(part), StandardCharsets.UTF_8);
+      String old = new String(Wide.narrowed(bundle.bytes(part)), StandardCharsets.UTF_8);
       bundle.put(part, withBoxes(old, fresh).getBytes(StandardCharsets.UTF_8));
       return Optional.empty();
     }

@@ -2,9 +2,14 @@ package squaresheet.xlsx;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Date;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -40,7 +45,10 @@ final class DraftWriter {
       workbook.write(raw);
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    SteadyZip.rewrite(raw.toByteArray(), bytes);
+    SteadyZip.rewrite(
+        raw.toByteArray(),
+        bytes,
+        (name, part) -> name.equals("xl/workbook.xml") ? hidingNames(draft, part) : part);
     return bytes.toByteArray();
   }
 
@@ -74,11 +82,37 @@ final class DraftWriter {
 
   private void name(Workbook.Name name) {
     XSSFName made = workbook.createName();
-    made.setNameName(name.name());
     if (!name.sheet().isEmpty()) {
       made.setSheetIndex(workbook.getSheetIndex(name.sheet()));
     }
+    made.setNameName(name.name());
     made.setRefersToFormula(FutureFunctions.inFile(name.text()));
+  }
+
+  /** The object model has no way to hide a name, so its part is changed afterwards. */
+  private static byte[] hidingNames(Draft draft, byte[] part) {
+    Set<String> hidden = draft.names().stream()
+        .filter(Workbook.Name::hidden)
+        .map(name -> name.name() + " " + sheet(draft, name))
+        .collect(Collectors.toSet());
+    if (hidden.isEmpty()) {
+      return part;
+    }
+    PartText book = PartText.of(new String(part, StandardCharsets.UTF_8));
+    book.root().child("definedNames").stream()
+        .flatMap(list -> list.children.stream())
+        .filter(it -> hidden.contains(it.attribute("name") + " " + it.number("localSheetId", -1)))
+        .forEach(it -> book.set(it, "hidden", "1"));
+    return book.bytes();
+  }
+
+  /** The number of the sheet a name is limited to, or -1. */
+  private static int sheet(Draft draft, Workbook.Name name) {
+    List<DraftSheet> sheets = draft.sheets();
+    return IntStream.range(0, sheets.size())
+        .filter(i -> sheets.get(i).name().equalsIgnoreCase(name.sheet()))
+        .findFirst()
+        .orElse(-1);
   }
 
   private void properties(Draft draft) {

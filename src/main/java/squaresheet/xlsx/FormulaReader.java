@@ -129,10 +129,13 @@ final class FormulaReader {
 
   private void array(String ref, String own) {
     own(own);
-    CellPlace.block(ref).ifPresent(block -> {
-      to.array(block);
-      if ((block.rows() > 1 || block.columns() > 1) && open.size() < MOST_OPEN_BLOCKS) {
-        open.add(new Filled(block, own));
+    Ref here = new Ref(row, column);
+    CellPlace.block(ref).filter(block -> block.first().equals(here)).ifPresent(block -> {
+      if (open.size() < MOST_OPEN_BLOCKS) {
+        to.array(block);
+        if (block.rows() > 1 || block.columns() > 1) {
+          open.add(new Filled(block, own));
+        }
       }
     });
   }

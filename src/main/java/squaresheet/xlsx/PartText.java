@@ -22,7 +22,7 @@ final class PartText {
     this.root = root;
   }
 
-  /** Reads the part; one in UTF-16 is turned into UTF-8 first. */
+  /** Reads the part; one that is not in UTF-8 is turned into it first. */
   static PartText of(byte[] part) throws IOException {
     byte[] bytes = Wide.narrowed(part);
     try (Xml xml = Xml.open(new ByteArrayInputStream(bytes))) {

@@ -67,6 +67,7 @@ final class SheetEditor {
     this.relations = relations;
     this.family = family;
     this.part = part;
+    bundle.narrow(part);
     try (InputStream in = bundle.open(part)) {
       scan = new SheetScan(in, changes.cells).scan();
     }

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
+import java.util.function.BiFunction;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -16,14 +17,16 @@ final class SteadyZip {
 
   private SteadyZip() {}
 
-  static void rewrite(byte[] zip, OutputStream to) throws IOException {
+  /** Zips anew what the change makes of each part, told its name. */
+  static void rewrite(byte[] zip, OutputStream to, BiFunction<String, byte[], byte[]> change)
+      throws IOException {
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
         ZipOutputStream out = new ZipOutputStream(to)) {
       for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
         ZipEntry steady = new ZipEntry(part.getName());
         steady.setTimeLocal(FIXED);
         out.putNextEntry(steady);
-        in.transferTo(out);
+        out.write(change.apply(part.getName(), in.readAllBytes()));
         out.closeEntry();
       }
     }

@@ -7,6 +7,8 @@ import java.io.IOException;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.Workbook;
 
 class DraftWriterTest {
 
@@ -15,6 +17,19 @@ class DraftWriterTest {
     byte[] once = Xlsx.bytes(Drafts.ofEverything());
     Thread.sleep(2100);
     assertThat(Xlsx.bytes(Drafts.ofEverything())).isEqualTo(once);
+  }
+
+  @Test
+  void a_hidden_name_is_hidden_and_no_other() throws IOException {
+    Draft draft = Drafts.ofEverything();
+    draft.name(new Workbook.Name("kept_apart", "", "Planes!$A$1", true));
+    draft.name(new Workbook.Name("kept_apart", "Planes", "Planes!$A$2", false));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(Xlsx.bytes(draft)))) {
+      assertThat(workbook.getAllNames().stream()
+              .filter(name -> name.isHidden())
+              .map(name -> name.getNameName() + "=" + name.getRefersToFormula()))
+          .containsExactly("kept_apart=Planes!$A$1");
+    }
   }
 
   @Test

@@ -109,6 +109,50 @@ class OddFilesTest {
   }
 
   @Test
+  void a_sheet_in_other_letters_is_edited_and_keeps_its_texts() throws IOException {
+    for (Charset letters :
+        List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, StandardCharsets.ISO_8859_1)) {
+      Map<String, byte[]> parts = ZipParts.smallest("");
+      String sheet = ZipParts.sheet(
+              "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>½</t></is></c><c r=\"B1\"><v>1</v></c></row>",
+              "")
+          .replace("UTF-8", letters.name().replace("LE", ""));
+      parts.put("xl/worksheets/sheet1.xml", sheet.getBytes(letters));
+      Path file = write(parts);
+      assertThat(Xlsx.edit(file, List.of(set("B1", 2), set("C1", 3))).findings())
+          .as(letters.name())
+          .isEmpty();
+      assertThat(ZipParts.text(file, "xl/worksheets/sheet1.xml")).contains("UTF-8", "<t>½</t>");
+      assertThat(at(read(file), "A1")).isEqualTo(new Content.Text("½"));
+      assertThat(at(read(file), "B1")).isEqualTo(new Content.Numeric(2));
+      assertThat(at(read(file), "C1")).isEqualTo(new Content.Numeric(3));
+    }
+  }
+
+  @Test
+  void parts_are_found_by_names_however_spelled() throws IOException {
+    Map<String, byte[]> parts =
+        ZipParts.smallest(ZipParts.sheet("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>", ""));
+    byte[] sheet = parts.remove("xl/worksheets/sheet1.xml");
+    for (String[] spelled : new String[][] {
+      {"xl\\worksheets\\SHEET 1.xml", "worksheets/sheet%201.xml"},
+      {"xl/worksheets/sheet%201.xml", "/xl/worksheets/sheet 1.xml"},
+      {"xl/sheet+ü.xml", "../xl/./worksheets/../sheet+ü.xml"}
+    }) {
+      Map<String, byte[]> named = new java.util.LinkedHashMap<>(parts);
+      named.put(spelled[0], sheet);
+      change(named, "xl/_rels/workbook.xml.rels", "worksheets/sheet1.xml", spelled[1]);
+      Path file = write(named);
+      assertThat(Xlsx.edit(file, List.of(set("A1", 2), set("B1", 3))).findings())
+          .as(spelled[0])
+          .isEmpty();
+      assertThat(at(read(file), "A1")).isEqualTo(new Content.Numeric(2));
+      assertThat(at(read(file), "B1")).isEqualTo(new Content.Numeric(3));
+      assertThat(ZipParts.of(file)).hasSameSizeAs(named);
+    }
+  }
+
+  @Test
   void cells_and_rows_without_addresses_follow_one_another() throws IOException {
     Path file = write(ZipParts.smallest(ZipParts.sheet(
         "<row><c><v>1</v></c><c><v>2</v></c></row><row r=\"4\"><c r=\"C4\"><v>3</v></c><c><v>4</v></c></row>",
