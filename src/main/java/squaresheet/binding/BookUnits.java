@@ -43,6 +43,14 @@ public final class BookUnits implements Labels {
     return new BookUnits(written, Optional.empty());
   }
 
+  /** What is written in a workbook, and in a job workbook what these rules state. */
+  public static BookUnits of(Workbook book, String file, Rulebook rulebook) {
+    BookUnits units = of(book, file);
+    return JobWorkbook.isOne(book)
+        ? JobWorkbook.read(book, file, rulebook).value().map(units::with).orElse(units)
+        : units;
+  }
+
   private static boolean isOurs(Workbook book, Sheet sheet) {
     return JobWorkbook.isOne(book)
         && book.names().stream().flatMap(name -> name.cell().stream()).anyMatch(cell -> cell.sheet()

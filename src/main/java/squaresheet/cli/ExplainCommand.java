@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import squaresheet.binding.BookUnits;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Labels;
 import squaresheet.sheet.Address;
@@ -45,7 +46,7 @@ final class ExplainCommand implements Callable<Integer> {
     Workbook workbook = Books.read(file).value().orElseThrow();
     Address address = address(workbook);
     Calculation calculation = Calculation.of(Books.name(file), workbook);
-    Labels labels = BookLabels.of(workbook, Books.name(file), company.rulebook(console));
+    Labels labels = BookUnits.of(workbook, Books.name(file), company.rulebook(console));
     List<String> lines = calculation.explain(address, labels);
     if (lines.isEmpty()) {
       console.say(address + " holds no formula; it is " + calculation.value(address));
