@@ -25,6 +25,8 @@ final class Explainer {
   /** Steps shown; a longer formula is shown by its first ones. */
   private static final int STEPS = 60;
 
+  private static final double WHISKER = 1e-6;
+
   private final Scope scope;
   private final Labels labels;
   private final List<String> lines = new ArrayList<>();
@@ -146,10 +148,28 @@ final class Explainer {
       step(unary.operand());
     } else if (node instanceof Node.Binary binary
         && binary.operator().strength() < Node.Operator.UNION.strength()) {
+      if (binary.operator() == Node.Operator.TIMES && isWhisker(binary.right())) {
+        step(binary.left());
+        return;
+      }
       step(binary.left());
       step(binary.right());
       lines.add(inserted(binary) + " = " + shown(binary));
     }
+  }
+
+  /**
+   * Whether a part is worked out from typed numbers alone and is 1 but for a whisker: it only keeps a computer's spelling of
+   * a whole number from being rounded away from it, and multiplies nothing that anybody counts.
+   */
+  private boolean isWhisker(Node node) {
+    boolean typed = node instanceof Node.Binary binary
+        && binary.left() instanceof Node.Number
+        && binary.right() instanceof Node.Number;
+    return typed
+        && value(node) instanceof Value.Number number
+        && number.value() != 1
+        && Math.abs(number.value() - 1) < WHISKER;
   }
 
   private void stepOf(Node.Call call) {

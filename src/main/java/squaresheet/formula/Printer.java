@@ -12,6 +12,8 @@ class Printer {
 
   private static final int LOOSEST = 0;
   private static final int SIGN = 6;
+  /** Below this a number is read more easily as 1E-9 than by its zeros. */
+  private static final double SMALL = 1e-6;
 
   final StringBuilder out = new StringBuilder();
   private final boolean prefixed;
@@ -169,7 +171,11 @@ class Printer {
     if (value == Math.rint(value) && value < 1e15) {
       return Long.toString((long) value);
     }
-    String plain = new BigDecimal(Double.toString(value)).toPlainString();
+    BigDecimal digits = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    if (value < SMALL) {
+      return digits.toString();
+    }
+    String plain = digits.toPlainString();
     return plain.length() <= 20 ? plain : Double.toString(value);
   }
 }

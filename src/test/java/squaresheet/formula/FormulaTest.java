@@ -56,7 +56,7 @@ class FormulaTest {
       SUM((A1,B2))      | SUM((A1,B2))
       A1:B3 B2:C4       | A1:B3 B2:C4
       IF(A1,,2)         | IF(A1,,2)
-      1e-20*550E2       | 1.0E-20*55000
+      1e-20*550E2       | 1E-20*55000
       [1]Prices!A1+1    | [1]Prices!A1+1
       LOG10(100)        | LOG10(100)
       """)
