@@ -90,15 +90,21 @@ final class EstimatorPlanes {
 
   private Optional<Shape> shape(RowReader reader, int row, Length eave, Length across) {
     String word = has("shape") ? table.text(row, "shape").toLowerCase(Locale.ROOT) : "";
-    if (word.contains("tri") || (word.isEmpty() && isHalved(row))) {
+    boolean pointed =
+        word.isEmpty() && Cells.number(table.cell(row, "top")).stream().anyMatch(it -> it == 0);
+    if (word.contains("tri") || pointed || (word.isEmpty() && isHalved(row) && !hasTop(row))) {
       return Optional.of(new Shape.Triangle(eave, across));
     }
-    Optional<Length> top = has("top") ? reader.lengthIfAny("top") : Optional.empty();
+    Optional<Length> top = hasTop(row) ? reader.lengthIfAny("top") : Optional.empty();
     if (top.isPresent() && !top.get().equals(eave)) {
       return Optional.of(new Shape.Trapezoid(eave, top.get(), across));
     }
     boolean rectangle = word.startsWith("rect") || (word.isEmpty() && hasArea(row));
     return rectangle ? Optional.of(new Shape.Rectangle(eave, across)) : Optional.empty();
+  }
+
+  private boolean hasTop(int row) {
+    return has("top") && !Cells.text(table.cell(row, "top")).isEmpty();
   }
 
   private boolean hasArea(int row) {

@@ -91,6 +91,34 @@ class AnyLayoutTest {
   }
 
   @Test
+  void a_plane_whose_ridge_is_nought_is_a_triangle() {
+    BoundBook bound =
+        AnyLayout.of(Drawn.workbook(Drawn.sheet("Areas", """
+            | Face  | Eave (ft) | Ridge (ft) | Rafter (ft) | Pitch | Area (sf)       |
+            | Front | 40        | 20         | 16.8        | 6     | =(B2+C2)/2*D2 ~ 504 |
+            | Left  | 30        | 0          | 16.8        | 6     | =(B3+C3)/2*D3 ~ 252 |
+            """)), "hip.xlsx").read();
+    assertThat(bound.roof().planes())
+        .extracting(plane -> plane.id() + " " + plane.shape().word())
+        .containsExactly("Front trapezoid", "Left triangle");
+  }
+
+  @Test
+  void a_waste_row_behind_the_total_is_a_single_value_and_no_plane() {
+    BoundBook bound =
+        AnyLayout.of(Drawn.workbook(Drawn.sheet("Areas", """
+            | Face  | Eave (ft) | Rafter (ft) | Pitch | Area (sf)       |
+            | Front | 40        | 16.8        | 6     | =B2*C2 ~ 672    |
+            | Back  | 40        | 16.8        | 6     | =B3*C3 ~ 672    |
+            | Total |           |             |       | =SUM(E2:E3) ~ 1344 |
+            |       |           |             |       |                 |
+            | Waste | 12%       |             |       |                 |
+            """)), "hip.xlsx").read();
+    assertThat(bound.roof().planes()).hasSize(2);
+    assertThat(bound.cells().cell("job", "waste_rate")).contains(Address.of("Areas", "B6"));
+  }
+
+  @Test
   void what_is_bound_and_what_is_not_is_counted() {
     BoundBook bound = AnyLayout.of(book(), "bid.xlsx").read();
     assertThat(bound.coverage())
