@@ -22,5 +22,8 @@ final class Complaints {
   static final CheckInfo RATE_UNIT =
       new CheckInfo("rate-unit-off", Severity.ERROR, "A rate is not for the unit of its quantity");
 
+  static final CheckInfo DISCOUNT_OVER_PRICE =
+      new CheckInfo("discount-over-price", Severity.ERROR, "The discount is larger than the price");
+
   private Complaints() {}
 }

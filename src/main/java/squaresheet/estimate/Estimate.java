@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 import squaresheet.takeoff.Takeoff;
 import squaresheet.units.Money;
 import squaresheet.units.Ratio;
@@ -59,7 +61,20 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
     RateLines work = new RateLines(takeoff, rates, terms.currency());
     lines.addAll(work.lines());
     findings.addAll(work.findings());
-    return Read.of(of(lines, terms), findings);
+    Estimate estimate = of(lines, terms);
+    estimate.negativeTotal().ifPresent(findings::add);
+    return Read.of(estimate, findings);
+  }
+
+  private Optional<Finding> negativeTotal() {
+    if (total().amount().signum() >= 0) {
+      return Optional.empty();
+    }
+    String says = "a discount of " + sum(lines(Category.DISCOUNT)).negated().show()
+        + " must be no more than the price, " + price().show() + ", but leaves the customer "
+        + total().show();
+    return Optional.of(new Finding(
+        Complaints.DISCOUNT_OVER_PRICE, new Where.OfItem("job", "estimate_total"), says));
   }
 
   /** Puts overhead, profit, discount and tax on lines of cost. */

@@ -283,6 +283,11 @@ public final class Sheet {
     return parts.arrays().stream().filter(block -> block.contains(ref)).findFirst();
   }
 
+  /** The first formula that the protection of the sheet hides from people; nothing where all formulas show. */
+  public Optional<Ref> hiddenFormula() {
+    return parts.isProtected() ? parts.hiddenFormula() : Optional.empty();
+  }
+
   /** How many rows stay in sight at the top. */
   public int frozenRows() {
     return parts.frozenRows();

@@ -152,6 +152,16 @@ public final class SheetBuilder {
     parts.arrays().add(block);
   }
 
+  /** The sheet is protected against changes. */
+  public void protect() {
+    parts.protect();
+  }
+
+  /** A formula whose style hides it while the sheet is protected. */
+  public void hiddenFormula(int row, int column) {
+    parts.hiddenFormula(new Ref(row, column));
+  }
+
   /** Rows and columns that stay in sight. */
   public void frozen(int rows, int columns) {
     parts.frozen(rows, columns);

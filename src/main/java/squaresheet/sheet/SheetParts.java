@@ -21,6 +21,8 @@ final class SheetParts {
   private Sheet.Visibility visibility = Sheet.Visibility.VISIBLE;
   private Optional<Block> filter = Optional.empty();
   private Optional<Block> used = Optional.empty();
+  private Optional<Ref> hiddenFormula = Optional.empty();
+  private boolean protectedAgainstChange;
   private int frozenRows;
   private int frozenColumns;
 
@@ -78,6 +80,22 @@ final class SheetParts {
 
   void used(Optional<Block> block) {
     used = block;
+  }
+
+  boolean isProtected() {
+    return protectedAgainstChange;
+  }
+
+  void protect() {
+    protectedAgainstChange = true;
+  }
+
+  Optional<Ref> hiddenFormula() {
+    return hiddenFormula;
+  }
+
+  void hiddenFormula(Ref ref) {
+    hiddenFormula = hiddenFormula.or(() -> Optional.of(ref));
   }
 
   int frozenRows() {

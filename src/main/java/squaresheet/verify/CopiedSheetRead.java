@@ -21,12 +21,12 @@ final class CopiedSheetRead implements Check<LikeSheets> {
 
   @Override
   public Stream<Finding> examine(LikeSheets sheets) {
-    List<Address> readers = LikeSheets.readers(sheets.tab());
+    List<Address> readers = sheets.readersOf(sheets.tab());
     return readers.isEmpty()
         ? Stream.empty()
         : sheets.like().stream()
             .filter(other -> LikeSheets.isCopy(sheets.tab(), other))
-            .filter(other -> LikeSheets.readers(other).isEmpty())
+            .filter(other -> sheets.readersOf(other).isEmpty())
             .filter(other -> LikeSheets.differ(sheets.tab(), other))
             .limit(1)
             .map(other -> says(sheets, other, readers));

@@ -35,10 +35,9 @@ final class FlagSpelledOtherwise implements Check<FormulaCell> {
   }
 
   private static Stream<Finding> odd(FormulaCell cell, Keys key) {
-    Optional<List<String>> family = family(key.key());
-    return key.list()
-        .each()
-        .filter(at -> isOdd(cell.book().value(at), key.key(), family))
+    return family(key.key()).stream()
+        .flatMap(family ->
+            key.list().each().filter(at -> isOdd(cell.book().value(at), key.key(), family)))
         .filter(at -> !isAskedFor(cell.book(), Shown.of(cell.book().value(at))))
         .limit(1)
         .map(at -> says(cell, key.key(), at));
@@ -48,12 +47,11 @@ final class FlagSpelledOtherwise implements Check<FormulaCell> {
     return ALIKE.stream().filter(words -> words.contains(lower(key))).findFirst();
   }
 
-  private static boolean isOdd(Value value, String key, Optional<List<String>> family) {
+  private static boolean isOdd(Value value, String key, List<String> family) {
     String flag = value instanceof Value.Text text
         ? text.value()
         : value instanceof Value.Truth truth ? String.valueOf(truth.value()) : "";
-    return !lower(flag).equals(lower(key))
-        && family.filter(words -> words.contains(lower(flag))).isPresent();
+    return !lower(flag).equals(lower(key)) && family.contains(lower(flag));
   }
 
   /** Whether some formula asks for that word too. */

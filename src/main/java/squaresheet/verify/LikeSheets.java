@@ -1,5 +1,7 @@
 package squaresheet.verify;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -17,8 +19,9 @@ import squaresheet.sheet.Ref;
  *
  * @param tab the sheet
  * @param like the others, one or more
+ * @param readers for each sheet, the formulas on other sheets that read it
  */
-record LikeSheets(Tab tab, List<Tab> like) {
+record LikeSheets(Tab tab, List<Tab> like, Map<String, List<Address>> readers) {
 
   /** So much of two sheets' formulas must be the same for them to be alike; totals stand a few rows apart. */
   private static final double ALIKE = 0.6;
@@ -27,9 +30,21 @@ record LikeSheets(Tab tab, List<Tab> like) {
   static Stream<LikeSheets> in(Book book) {
     Map<Tab, Set<String>> shapes =
         book.tabs().stream().collect(Collectors.toMap(tab -> tab, LikeSheets::shape));
+    Map<String, List<Address>> readers = readers(book);
     return book.tabs().stream()
-        .map(tab -> new LikeSheets(tab, like(tab, shapes)))
+        .map(tab -> new LikeSheets(tab, like(tab, shapes), readers))
         .filter(group -> !group.like().isEmpty());
+  }
+
+  private static Map<String, List<Address>> readers(Book book) {
+    Map<String, List<Address>> readers = new HashMap<>();
+    book.formulas().keySet().forEach(at -> book.links().reads(at).stream()
+        .map(Cells::sheet)
+        .filter(sheet -> !sheet.equals(at.sheet()))
+        .distinct()
+        .forEach(
+            sheet -> readers.computeIfAbsent(sheet, key -> new ArrayList<>()).add(at)));
+    return readers;
   }
 
   private static List<Tab> like(Tab tab, Map<Tab, Set<String>> shapes) {
@@ -62,12 +77,8 @@ record LikeSheets(Tab tab, List<Tab> like) {
   }
 
   /** The formulas on other sheets that read a sheet. */
-  static List<Address> readers(Tab read) {
-    return read.book().formulas().keySet().stream()
-        .filter(at -> !at.sheet().equals(read.name()))
-        .filter(at -> read.book().links().reads(at).stream()
-            .anyMatch(cells -> cells.sheet().equals(read.name())))
-        .toList();
+  List<Address> readersOf(Tab read) {
+    return readers.getOrDefault(read.name(), List.of());
   }
 
   /** Whether the sheet is a copy of the other, by its name: {@code Roof (2)}, {@code Copy of Roof}, {@code Roof old}. */

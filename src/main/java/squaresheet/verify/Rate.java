@@ -80,9 +80,7 @@ record Rate(Kind kind, String source, boolean bare, double times) {
 
   private static String called(Book book, Address at) {
     Tab tab = book.tab(at.sheet());
-    return tab.tableAt(at.ref())
-        .map(table -> tab.heading(at.ref(), table.axis()))
-        .orElseGet(() -> tab.label(at.ref()));
+    return tab.tableAt(at.ref()).isPresent() ? tab.headingOf(at.ref()) : tab.label(at.ref());
   }
 
   private static Optional<Kind> kind(String called, double times) {

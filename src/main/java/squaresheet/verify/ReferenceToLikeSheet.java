@@ -27,7 +27,7 @@ final class ReferenceToLikeSheet implements Check<LikeSheets> {
 
   @Override
   public Stream<Finding> examine(LikeSheets sheets) {
-    return LikeSheets.readers(sheets.tab()).stream()
+    return sheets.readersOf(sheets.tab()).stream()
         .filter(at -> !isNamedAt(sheets.tab(), at))
         .flatMap(at -> read(sheets, at).stream().flatMap(cell -> sheets.like().stream()
             .filter(other -> isMeant(sheets, at, cell, other))
@@ -54,7 +54,7 @@ final class ReferenceToLikeSheet implements Check<LikeSheets> {
   private static boolean isMeant(LikeSheets sheets, Address at, Ref cell, Tab other) {
     boolean same = other.label(cell).equals(sheets.tab().label(cell))
         && !other.cell(cell).isBlank()
-        && LikeSheets.readers(other).stream()
+        && sheets.readersOf(other).stream()
             .noneMatch(reader -> reads(sheets.book(), reader, other.name(), cell));
     return same
         && around(at, other).count() >= AROUND

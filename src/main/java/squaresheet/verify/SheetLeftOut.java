@@ -30,7 +30,7 @@ final class SheetLeftOut implements Check<LikeSheets> {
   public Stream<Finding> examine(LikeSheets sheets) {
     boolean silent = sheets.tab().isHidden()
         || isKept(sheets.tab())
-        || !LikeSheets.readers(sheets.tab()).isEmpty()
+        || !sheets.readersOf(sheets.tab()).isEmpty()
         || !comesToSomething(sheets.tab());
     return silent
         ? Stream.empty()
@@ -53,7 +53,7 @@ final class SheetLeftOut implements Check<LikeSheets> {
   }
 
   private static Stream<Finding> reader(LikeSheets sheets, Tab other) {
-    List<Address> readers = LikeSheets.readers(other).stream()
+    List<Address> readers = sheets.readersOf(other).stream()
         .filter(at -> sheets.like().stream().noneMatch(like -> like.name().equals(at.sheet())))
         .toList();
     return readers.stream().limit(1).map(at -> says(sheets, other, at));

@@ -24,13 +24,7 @@ final class Subjects {
         FormulaCell.class,
         book.formulas().entrySet().stream()
             .map(entry -> new FormulaCell(book, entry.getKey(), entry.getValue())));
-    all.put(SumCell.class, all.of(FormulaCell.class).stream().flatMap(cell -> cell.calls(
-            "SUM", "SUBTOTAL")
-        .flatMap(call -> SumCell.of(cell, call).stream())));
-    all.put(
-        Addition.class,
-        all.of(FormulaCell.class).stream().flatMap(cell -> Addition.of(cell).stream()));
-    all.put(Corner.class, all.of(SumCell.class).stream().flatMap(sum -> Corner.of(sum).stream()));
+    all.formulas();
     all.put(TypedCell.class, book.tabs().stream().flatMap(Subjects::typed));
     all.put(
         PitchCell.class,
@@ -51,6 +45,15 @@ final class Subjects {
     KnownUnits units = new KnownUnits(book, written);
     put(MeasuredCell.class, MeasuredCell.of(of(FormulaCell.class), units));
     put(TypedMeasure.class, TypedMeasure.of(book, of(TypedCell.class), units));
+  }
+
+  /** The formulas that are sums, corners of tables, or lengths of hips. */
+  private void formulas() {
+    put(SumCell.class, of(FormulaCell.class).stream().flatMap(cell -> cell.calls("SUM", "SUBTOTAL")
+        .flatMap(call -> SumCell.of(cell, call).stream())));
+    put(Addition.class, of(FormulaCell.class).stream().flatMap(cell -> Addition.of(cell).stream()));
+    put(Corner.class, of(SumCell.class).stream().flatMap(sum -> Corner.of(sum).stream()));
+    put(HipLine.class, of(FormulaCell.class).stream().flatMap(cell -> HipLine.of(cell).stream()));
   }
 
   private static Stream<TypedCell> typed(Tab tab) {

@@ -103,6 +103,13 @@ final class Tab {
     return words.toString().strip();
   }
 
+  /** The heading of a cell; in a table that of its property, found from the first item. */
+  String headingOf(Ref ref) {
+    return tableAt(ref)
+        .map(table -> table.heading(table.axis().across(ref)))
+        .orElseGet(() -> headings(ref));
+  }
+
   private String headingText(Ref ref) {
     return text(sheet.mergedAt(ref).map(block -> block.first()).orElse(ref));
   }

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -48,11 +47,10 @@ final class VentAreaMixedUnits implements Check<FormulaCell> {
   private static Optional<Address> freeArea(FormulaCell cell, Node divisor) {
     return cell.cells(divisor).filter(Cells::isOne).map(Cells::first).filter(at -> {
       Tab tab = cell.book().tab(at.sheet());
-      String called = tab.label(at.ref()) + " " + tab.headings(at.ref());
-      OptionalDouble area = cell.book().number(at);
-      return FREE_AREA.matcher(called).find()
-          && !SQUARE_FEET.matcher(called).find()
-          && area.orElse(0) >= INCHES;
+      String called = tab.label(at.ref()) + " " + tab.headingOf(at.ref());
+      return cell.book().number(at).orElse(0) >= INCHES
+          && FREE_AREA.matcher(called).find()
+          && !SQUARE_FEET.matcher(called).find();
     });
   }
 

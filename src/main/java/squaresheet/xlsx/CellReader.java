@@ -212,6 +212,9 @@ final class CellReader {
     if (formula) {
       budget.spend(FORMULA + formulas.length());
       to.formula(row, column, formulas.text());
+      if (styles.hidesFormulas(style)) {
+        to.hiddenFormula(row, column);
+      }
     }
   }
 

@@ -80,6 +80,11 @@ final class SheetReader {
         case "dataValidations" -> ValidationReader.read(xml, to);
         case "extLst" -> extensions(xml, list);
         case "hyperlinks" -> each(xml, list, this::link);
+        case "sheetProtection" -> {
+          if (xml.flag("sheet", false)) {
+            to.protect();
+          }
+        }
         case "autoFilter" -> block(xml, "ref").ifPresent(to::filter);
         default -> {
           // Looks, pictures and settings are none of a reader's business.

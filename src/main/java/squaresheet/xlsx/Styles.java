@@ -2,6 +2,7 @@ package squaresheet.xlsx;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +12,16 @@ import org.apache.poi.ss.usermodel.BuiltinFormats;
 final class Styles {
 
   private final List<String> formats = new ArrayList<>();
+  private final BitSet hiding = new BitSet();
 
   /** The format code of the style of that number; General where there is no such style. */
   String format(int style) {
     return style < formats.size() ? formats.get(style) : "General";
+  }
+
+  /** Whether cells of that style keep their formulas to themselves while their sheet is protected. */
+  boolean hidesFormulas(int style) {
+    return hiding.get(style);
   }
 
   int size() {
@@ -35,7 +42,17 @@ final class Styles {
       } else if (xml.name().equals("cellXfs")) {
         while (xml.child(list)) {
           formats.add(code(xml.number("numFmtId", 0), own));
+          protection(xml);
         }
+      }
+    }
+  }
+
+  private void protection(Xml xml) throws IOException {
+    int style = xml.depth();
+    while (xml.child(style)) {
+      if (xml.name().equals("protection") && xml.flag("hidden", false)) {
+        hiding.set(formats.size() - 1);
       }
     }
   }

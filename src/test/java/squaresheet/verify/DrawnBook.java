@@ -85,7 +85,7 @@ final class DrawnBook {
   private Workbook build(Map<Address, Value> values) {
     List<Sheet> sheets = new ArrayList<>();
     List<Workbook.Name> names = new ArrayList<>();
-    boolean[] flags = {false, false, true};
+    boolean[] flags = {false, false, true, false};
     List<String> external = new ArrayList<>();
     cells.forEach((name, entries) -> {
       SheetBuilder builder = Sheet.builder(name);
@@ -98,7 +98,7 @@ final class DrawnBook {
     return new Workbook(
         sheets,
         names,
-        false,
+        flags[3],
         new Workbook.Calculation(flags[0], false, flags[1], flags[2]),
         external,
         Map.of());
@@ -160,7 +160,11 @@ final class DrawnBook {
         flags[1] |= what.contains("iterate");
         flags[2] &= !what.contains("as displayed");
       }
+      case "dates" -> flags[3] = what.equals("1904");
       case "external" -> external.add(what);
+      case "protected" -> builder.protect();
+      case "hidden formula" ->
+        builder.hiddenFormula(Ref.parse(what).row(), Ref.parse(what).column());
       case "hidden row" -> builder.hiddenRow(Integer.parseInt(what) - 1);
       case "hidden column" ->
         builder.hiddenColumns(

@@ -2,10 +2,6 @@ package squaresheet.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,22 +20,6 @@ import squaresheet.finding.Where;
  */
 class DrawnChecksTest {
 
-  private static final Path CASES = Path.of("src/test/cases/checks");
-
-  private record Drawing(String title, String text) {}
-
-  private static List<Drawing> drawings(Path file) {
-    try {
-      return Arrays.stream(Files.readString(file).split("(?m)^# "))
-          .filter(part -> !part.isBlank())
-          .map(part -> new Drawing(
-              part.lines().findFirst().orElse(""), part.substring(part.indexOf('\n') + 1)))
-          .toList();
-    } catch (IOException unreadable) {
-      throw new AssertionError("every check has drawings, but there is no " + file, unreadable);
-    }
-  }
-
   static String at(Finding finding) {
     String place = finding.where() instanceof Where.InCell cell ? cell.cell().toString() : "file";
     return finding.info().id() + " at " + place;
@@ -49,7 +29,7 @@ class DrawnChecksTest {
   Stream<DynamicTest> a_check_says_what_is_marked_and_nothing_else() {
     return Checks.ofAnyWorkbook().stream().flatMap(ask -> {
       String id = ask.check().info().id();
-      return drawings(CASES.resolve(id + ".txt")).stream()
+      return Drawing.of(id).stream()
           .map(drawing ->
               DynamicTest.dynamicTest(id + ": " + drawing.title(), () -> holds(ask, drawing)));
     });
@@ -69,16 +49,16 @@ class DrawnChecksTest {
     return Checks.ofAnyWorkbook().stream()
         .map(ask -> ask.check().info().id())
         .map(id -> DynamicTest.dynamicTest(id, () -> {
-          List<Drawing> all = drawings(CASES.resolve(id + ".txt"));
+          List<Drawing> all = Drawing.of(id);
           assertThat(all).anyMatch(drawing -> drawing.text().contains("<- " + id));
-          assertThat(all).anyMatch(drawing -> !drawing.text().contains("<- "));
+          assertThat(all).anyMatch(drawing -> drawing.isClean());
         }));
   }
 
   /** The clean look-alikes that must stay silent at warning level and above, whichever check is asked. */
   @TestFactory
   Stream<DynamicTest> a_clean_look_alike_stays_silent() {
-    return drawings(CASES.resolve("clean-look-alikes.txt")).stream()
+    return Drawing.of("clean-look-alikes").stream()
         .map(drawing -> DynamicTest.dynamicTest(drawing.title(), () -> {
           Verdict verdict = Verify.workbook(DrawnBook.of(drawing.text()).workbook(), "drawn.xlsx");
           assertThat(verdict.findings())
@@ -90,7 +70,7 @@ class DrawnChecksTest {
   /** Sheets with one mistake each, shown to all checks: one cause, one finding. */
   @TestFactory
   Stream<DynamicTest> one_cause_is_said_once() {
-    return drawings(CASES.resolve("one-cause.txt")).stream()
+    return Drawing.of("one-cause").stream()
         .map(drawing -> DynamicTest.dynamicTest(drawing.title(), () -> {
           DrawnBook drawn = DrawnBook.of(drawing.text());
           Set<String> said = Verify.workbook(drawn.workbook(), "drawn.xlsx").findings().stream()

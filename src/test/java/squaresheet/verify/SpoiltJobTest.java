@@ -160,6 +160,13 @@ class SpoiltJobTest {
           },
           "surcharge-off-terms"),
       slip(
+          "discount over the price",
+          it -> {
+            it.type(it.at("discount_amount", 0), 1_000_000);
+            return it.at("estimate_total", 0);
+          },
+          "discount-over-price"),
+      slip(
           "ACC-05 total typed",
           it -> type(it, it.at("estimate_total", 0), 9000),
           "estimate-does-not-foot"));
