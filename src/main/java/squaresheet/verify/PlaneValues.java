@@ -120,7 +120,12 @@ final class PlaneValues {
     if (squares.isPresent() && waste.isPresent()) {
       double gross = squares.getAsDouble() * (1 + waste.getAsDouble());
       model.should(
-          subject, "gross_squares", Kind.PLANE, List.of(gross), 0, "squares and waste rate");
+          subject,
+          "gross_squares",
+          Kind.PLANE,
+          List.of(gross, squares.getAsDouble() / (1 - waste.getAsDouble())),
+          0,
+          "squares and waste rate");
     }
     OptionalDouble gross = model.plain(subject, "gross_squares");
     OptionalDouble each = model.plain("job", "bundles_per_square");

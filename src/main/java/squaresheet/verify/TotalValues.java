@@ -117,7 +117,7 @@ final class TotalValues {
         .filter(rate -> rate >= 0 && rate < 1 && squares > 0)
         .forEach(rate -> label(
             "total_gross_squares",
-            List.of(squares * (1 + rate)),
+            List.of(squares * (1 + rate), squares / (1 - rate)),
             of("total_squares", "waste_rate", "squares"),
             "squares and waste rate"));
   }
