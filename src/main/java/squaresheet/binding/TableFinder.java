@@ -71,7 +71,7 @@ final class TableFinder {
         best(row, run[0], run[1]).ifPresent(all::add);
       }
     }
-    List<Candidate> accepted = withoutRivals(all);
+    List<Candidate> accepted = withoutItems(withoutRivals(all));
     return accepted.stream().flatMap(it -> table(it, accepted).stream()).toList();
   }
 
@@ -86,6 +86,28 @@ final class TableFinder {
                     || (other.quality() == one.quality() && other.row < one.row))))
         .sorted(Comparator.comparingInt(Candidate::row))
         .toList();
+  }
+
+  /** An item may read like headings too: a plane beside a rake, a ridge and a rake. It stays an item of its table. */
+  private List<Candidate> withoutItems(List<Candidate> fromTheTop) {
+    List<Candidate> headings = new ArrayList<>();
+    for (Candidate one : fromTheTop) {
+      if (headings.stream().noneMatch(table -> isItem(one, table))) {
+        headings.add(one);
+      }
+    }
+    return headings;
+  }
+
+  /** Whether a row holds readings where better headings over it ask for them. */
+  private boolean isItem(Candidate one, Candidate table) {
+    return overlaps(one, table)
+        && table.quality() > one.quality()
+        && table.reading.columns().stream()
+                .filter(column -> column.meaning().holds().isNumeric())
+                .filter(column -> Cells.isLikeANumber(grid.cell(one.row, column.at())))
+                .count()
+            > 1;
   }
 
   private static boolean overlaps(Candidate one, Candidate other) {

@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
 import squaresheet.roof.EdgeKind;
+import squaresheet.roof.Plane;
 import squaresheet.roof.Roof;
 import squaresheet.roof.Shape;
 import squaresheet.sheet.Content;
@@ -59,6 +60,27 @@ class FieldSheetTest {
         .containsExactly(
             "tape-sheet.csv, line 23, Width: length must read like 24' 6 1/2\" or 7.48 m, but reads 'about two foot'",
             "tape-sheet.csv, line 23, Up the slope: length must read like 24' 6 1/2\" or 7.48 m, but reads 'wet page'");
+  }
+
+  @Test
+  void planes_beside_rakes_and_ridges_are_never_taken_for_headings() {
+    String gable = ",rectangle,30',15',,,6/12,slope,rake,ridge,rake\n";
+    Read<FieldNotes> read = FieldSheet.read("""
+        Unit for bare numbers,feet
+
+        Planes
+        Plane,Shape,Eave,Up the slope,Top,Offset,Pitch,Measured,Left edge,Top edge,Right edge
+        A%1$sB%1$sC%1$sLong left%1$sE%1$sLeft slope%1$s\
+        G,parallelogram,20',10',20',5',6/12,slope,rake,ridge,rake
+        """.formatted(gable), "tape.csv", Locale.ENGLISH);
+    Roof roof = Roof.resolve(read.value().orElseThrow().roof()).value().orElseThrow();
+    assertThat(roof.planes())
+        .extracting(Plane::id)
+        .as("every row that was typed; said: %s", all(read))
+        .containsExactly("A", "B", "C", "Long left", "E", "Left slope", "G");
+    assertThat(roof.slopedArea().squareFeet())
+        .as("by hand: six of 30 by 15 and one of 20 by 10")
+        .isCloseTo(2900, within(1e-9));
   }
 
   @Test
