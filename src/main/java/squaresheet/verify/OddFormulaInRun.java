@@ -1,11 +1,16 @@
 package squaresheet.verify;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.formula.Node;
 import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
 
 /** Does one row of a run have another formula than the rest, with another value? */
 final class OddFormulaInRun implements Check<Fill> {
@@ -23,6 +28,7 @@ final class OddFormulaInRun implements Check<Fill> {
     return OddInRun.in(fill)
         .filter(odd -> !odd.isNamedElsewhere())
         .filter(odd -> isAFormulaForIt(fill, odd))
+        .filter(odd -> !isOfItsOwnColumn(fill, odd) && !readsItself(fill, odd))
         .filter(
             odd -> !Shown.same(fill.expected(odd.along()), fill.book().value(fill.at(odd.along()))))
         .map(OddFormulaInRun::says);
@@ -32,6 +38,29 @@ final class OddFormulaInRun implements Check<Fill> {
   private static boolean isAFormulaForIt(Fill fill, OddInRun odd) {
     boolean reads = !fill.book().links().reads(fill.at(fill.form().sample())).isEmpty();
     return reads && !(fill.expected(odd.along()) instanceof Value.Fault);
+  }
+
+  /** Whether it reads other items of its own run and nothing else, as a rate under two totals does. */
+  private static boolean isOfItsOwnColumn(Fill fill, OddInRun odd) {
+    List<Cells> reads = fill.book().links().reads(fill.at(odd.along()));
+    return !fill.isChain()
+        && !reads.isEmpty()
+        && reads.stream()
+            .allMatch(cells -> cells.isOne()
+                && cells.sheet().equals(fill.tab().name())
+                && fill.table().axis().across(cells.block().first())
+                    == fill.form().across());
+  }
+
+  /** Whether the run's formula would come back to this very cell: then the row is another sort of item. */
+  private static boolean readsItself(Fill fill, OddInRun odd) {
+    Address here = fill.at(odd.along());
+    Set<Address> behind = fill.book().links().dependents(List.of(here));
+    return Nodes.all(fill.wanted(odd.along()).tree(), Node.Reference.class)
+        .filter(Node.Reference::isCell)
+        .map(reference -> fill.book().references().cells(reference, here))
+        .flatMap(Optional::stream)
+        .anyMatch(cells -> cells.first().equals(here) || behind.contains(cells.first()));
   }
 
   private static Finding says(OddInRun odd) {

@@ -1,6 +1,7 @@
 package squaresheet.verify;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -56,8 +57,20 @@ final class Reckoning {
     if (array.isPresent()) {
       spread(cell, array.get());
     } else {
-      values.put(cell, evaluate(book.formula(cell).orElseThrow(), cell));
+      Formula formula = book.formula(cell).orElseThrow();
+      values.put(cell, unfiltered(formula, cell).evaluate(formula, cell));
     }
+  }
+
+  /** The values a formula sees: a SUBTOTAL sees nothing in rows that a filter hides. */
+  private Reckoning unfiltered(Formula formula, Address cell) {
+    List<Address> hidden = FilteredRows.under(new FormulaCell(book, cell, formula));
+    if (hidden.isEmpty()) {
+      return this;
+    }
+    Reckoning seen = new Reckoning(book, new HashMap<>(values));
+    hidden.forEach(address -> seen.values.put(address, NONE));
+    return seen;
   }
 
   private void spread(Address cell, Block block) {

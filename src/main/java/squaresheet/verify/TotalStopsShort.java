@@ -6,6 +6,7 @@ import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.formula.Node;
 import squaresheet.formula.Value;
 
 /** Does a total leave out rows at the start or the end of the table it adds up? */
@@ -58,7 +59,44 @@ final class TotalStopsShort implements Check<SumCell> {
         && number.value() != 0
         && !Words.saysOutside(sum.tab().wordsAbout(sum.ref(along)))
         && !isAddedBeside(sum, along)
-        && !isAddedElsewhere(sum, along);
+        && !isAddedElsewhere(sum, along)
+        && !isRateOnPart(sum, along);
+  }
+
+  /** Whether a rate is put on these items while another total takes in all: a tax on the material lines, say. */
+  private static boolean isRateOnPart(SumCell sum, int along) {
+    return isUnderRate(sum)
+        && sum.book().links().readers(sum.tab().at(sum.ref(along))).stream()
+            .filter(reader -> !reader.equals(sum.formula().at()))
+            .flatMap(reader -> sum.book().links().reads(reader).stream())
+            .filter(cells -> cells.block().columns() == sum.cells().block().columns())
+            .anyMatch(cells -> sum.cells().each().allMatch(cells::contains));
+  }
+
+  private static boolean isUnderRate(SumCell sum) {
+    return Nodes.all(sum.formula().tree(), Node.Binary.class)
+        .filter(product -> product.operator() == Node.Operator.TIMES)
+        .anyMatch(product -> isTimesRate(sum, product.left(), product.right())
+            || isTimesRate(sum, product.right(), product.left()));
+  }
+
+  private static boolean isTimesRate(SumCell sum, Node one, Node other) {
+    return one.equals(sum.call()) && isRate(sum, other);
+  }
+
+  private static boolean isRate(SumCell sum, Node factor) {
+    return factor instanceof Node.Number number
+        ? isShare(number.value())
+        : sum.formula()
+            .cells(factor)
+            .filter(Cells::isOne)
+            .map(cells -> sum.book().number(cells.first()))
+            .filter(value -> value.isPresent() && isShare(value.getAsDouble()))
+            .isPresent();
+  }
+
+  private static boolean isShare(double value) {
+    return value > 0 && value < 1;
   }
 
   /** Whether another total of the same column takes the item in and leaves these out: the parts of one table. */
