@@ -54,6 +54,7 @@ final class DemoCommand implements Callable<Integer> {
             && step(Exit.WITHHELD, "verify", planted)
             && step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
             && step(Exit.FINE, "explain", job, "shingle_bundles")
+            && step(Exit.FINE, "readings", job)
             && step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
     files();
     return (asTold ? Exit.FINE : Exit.FAILED).code();

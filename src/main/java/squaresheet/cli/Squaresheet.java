@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       VerifyCommand.class,
       TotalsCommand.class,
       ExplainCommand.class,
+      ReadingsCommand.class,
       DrawCommand.class,
       BlankCommand.class,
       DemoCommand.class,

@@ -43,7 +43,7 @@ final class IntervalWalk {
       "COS", new Interval(0, Math.PI));
 
   /** Carries nothing but the fact that an interval cannot be followed. */
-  private static final class NotFollowed extends RuntimeException {
+  static final class NotFollowed extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     NotFollowed() {
@@ -51,7 +51,7 @@ final class IntervalWalk {
     }
   }
 
-  private final Scope scope;
+  final Scope scope;
   private final Function<String, Optional<Interval>> readings;
 
   private IntervalWalk(Scope scope, Function<String, Optional<Interval>> readings) {
@@ -69,7 +69,17 @@ final class IntervalWalk {
     }
   }
 
-  private Interval range(Node node) {
+  /** Whether a reading goes into a formula, or may go in where that cannot be told. */
+  static boolean isTouched(
+      Formula formula, Scope scope, Function<String, Optional<Interval>> readings) {
+    try {
+      return new IntervalWalk(scope, readings).isTouched(formula.tree());
+    } catch (NotFollowed | IllegalArgumentException unknown) {
+      return true;
+    }
+  }
+
+  Interval range(Node node) {
     if (node instanceof Node.Number number) {
       return Interval.of(number.value());
     }
@@ -96,7 +106,7 @@ final class IntervalWalk {
     return new Address(sheet, Evaluation.ref(reference.first()));
   }
 
-  private Interval cell(Address cell) {
+  Interval cell(Address cell) {
     return readings.apply(cell.toString()).orElseGet(() -> number(scope.cell(cell)));
   }
 
@@ -109,7 +119,7 @@ final class IntervalWalk {
     return defined.isPresent() ? range(defined.get()) : number(scope.name(name.name()));
   }
 
-  private static Interval number(Value value) {
+  static Interval number(Value value) {
     if (value instanceof Value.Number number) {
       return Interval.of(number.value());
     }
@@ -121,17 +131,27 @@ final class IntervalWalk {
 
   /** A part that no reading goes into. */
   private Interval exact(Node node) {
-    boolean[] touched = {false};
-    Trees.walk(node, part -> touched[0] |= isReading(part));
-    if (touched[0]) {
+    return number(untouched(node));
+  }
+
+  private Value untouched(Node node) {
+    if (isTouched(node)) {
       throw new NotFollowed();
     }
-    return number(Formula.of(node).evaluate(scope));
+    return Formula.of(node).evaluate(scope);
+  }
+
+  /** Whether a reading goes into a part. */
+  boolean isTouched(Node node) {
+    boolean[] touched = {false};
+    Trees.walk(node, part -> touched[0] |= isReading(part));
+    return touched[0];
   }
 
   private boolean isReading(Node node) {
     if (node instanceof Node.Name name) {
-      return readings.apply(name.name()).isPresent() || scope.defined(name).isPresent();
+      return readings.apply(name.name()).isPresent()
+          || scope.defined(name).filter(this::isTouched).isPresent();
     }
     return node instanceof Node.Table
         || (node instanceof Node.Reference reference
@@ -139,7 +159,7 @@ final class IntervalWalk {
                 .anyMatch(cell -> readings.apply(cell.toString()).isPresent()));
   }
 
-  private List<Address> cells(Node.Reference reference) {
+  List<Address> cells(Node.Reference reference) {
     Address first = address(reference);
     Block block = reference.block();
     if ((long) block.rows() * block.columns() > 10_000) {
@@ -214,7 +234,8 @@ final class IntervalWalk {
       }
       case "ABS" -> absolute(range(call.arguments().get(0)));
       case "IF" -> choice(call);
-      case "SUMPRODUCT" -> products(call);
+      case "SUMPRODUCT", "SUMIF", "SUMIFS", "INDEX" -> new IntervalColumns(this).of(call);
+      case "IFERROR", "IFNA" -> range(call.arguments().get(0));
       default -> exact(call);
     };
   }
@@ -309,37 +330,47 @@ final class IntervalWalk {
 
   /** Whether a condition holds over the whole interval, or fails over the whole of it; empty where it may do either. */
   private Optional<Boolean> holds(Node condition) {
-    if (!(condition instanceof Node.Binary binary)
-        || binary.operator().strength() != Operator.EQUAL.strength()) {
-      return Optional.of(exact(condition).low() != 0);
+    if (!isTouched(condition)) {
+      return Optional.of(isTrue(Formula.of(condition).evaluate(scope)));
+    }
+    if (condition instanceof Node.Call call && call.function().equals("NOT")) {
+      return holds(call.arguments().get(0)).map(it -> !it);
+    }
+    if (condition instanceof Node.Call call && call.function().matches("AND|OR")) {
+      return joined(call.arguments(), call.function().equals("OR"));
+    }
+    return condition instanceof Node.Binary binary
+            && binary.operator().strength() == Operator.EQUAL.strength()
+        ? compared(binary)
+        : Optional.empty();
+  }
+
+  private static boolean isTrue(Value value) {
+    return value instanceof Value.Truth truth ? truth.value() : number(value).low() != 0;
+  }
+
+  /** Of conditions joined by OR one that holds decides, of those joined by AND one that fails. */
+  private Optional<Boolean> joined(List<Node> conditions, boolean deciding) {
+    List<Optional<Boolean>> all = conditions.stream().map(this::holds).toList();
+    if (all.contains(Optional.of(deciding))) {
+      return Optional.of(deciding);
+    }
+    return all.stream().allMatch(Optional::isPresent) ? Optional.of(!deciding) : Optional.empty();
+  }
+
+  private Optional<Boolean> compared(Node.Binary binary) {
+    if (binary.right() instanceof Node.Text text) {
+      Value any = Value.of(range(binary.left()).low());
+      return Optional.of(Comparison.holds(binary.operator(), any, new Value.Text(text.value())));
     }
     Interval left = range(binary.left());
     Interval right = range(binary.right());
     boolean decided = (left.isExact() && right.isExact())
         || left.high() < right.low()
         || right.high() < left.low();
-    if (!decided) {
-      return Optional.empty();
-    }
-    return Optional.of(Comparison.holds(
-        binary.operator(), new Value.Number(left.low()), new Value.Number(right.low())));
-  }
-
-  private Interval products(Node.Call call) {
-    List<List<Interval>> columns = call.arguments().stream().map(this::many).toList();
-    int size = columns.get(0).size();
-    if (columns.stream().anyMatch(column -> column.size() != size)
-        || call.arguments().stream().anyMatch(it -> it instanceof Node.Binary)) {
-      return exact(call);
-    }
-    Interval sum = Interval.of(0);
-    for (int i = 0; i < size; i++) {
-      Interval product = Interval.of(1);
-      for (List<Interval> column : columns) {
-        product = product.times(column.get(i));
-      }
-      sum = sum.plus(product);
-    }
-    return sum;
+    return decided
+        ? Optional.of(Comparison.holds(
+            binary.operator(), new Value.Number(left.low()), new Value.Number(right.low())))
+        : Optional.empty();
   }
 }

@@ -2,10 +2,12 @@ package squaresheet.formula;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import squaresheet.sheet.Address;
 
@@ -28,6 +30,9 @@ public final class Ranges {
   private final Function<String, Scope> scopes;
   private final Map<String, Interval> readings;
   private final Map<String, Interval> ranges;
+  private final Set<String> lost = new HashSet<>();
+  /** All quantities where one reading alone is off. */
+  private final Map<String, Map<String, Interval>> alone = new LinkedHashMap<>();
 
   private Ranges(
       Map<String, Formula> formulas,
@@ -36,7 +41,7 @@ public final class Ranges {
     this.formulas = formulas;
     this.scopes = scopes;
     this.readings = new LinkedHashMap<>(readings);
-    this.ranges = computed(readings);
+    this.ranges = computed(formulas, readings, lost);
   }
 
   /** Over the cells of a workbook: what its formulas may come to when typed cells may lie in these intervals. */
@@ -63,24 +68,36 @@ public final class Ranges {
   }
 
   /** The values where only some readings are off. A formula that cannot be followed keeps its value unless a reading goes in. */
-  private Map<String, Interval> computed(Map<String, Interval> off) {
+  private Map<String, Interval> computed(
+      Map<String, Formula> formulas, Map<String, Interval> off, Set<String> lost) {
     Map<String, Interval> found = new LinkedHashMap<>(off);
-    Map<String, Boolean> lost = new LinkedHashMap<>();
+    Function<String, Optional<Interval>> known = key -> {
+      if (lost.contains(key)) {
+        throw new IllegalArgumentException("no interval for " + key);
+      }
+      return Optional.ofNullable(found.get(key));
+    };
     formulas.forEach((name, formula) -> {
-      Optional<Interval> range = IntervalWalk.of(formula, scopes.apply(name), key -> {
-        if (lost.containsKey(key)) {
-          throw new IllegalArgumentException("no interval for " + key);
-        }
-        return Optional.ofNullable(found.get(key));
-      });
-      if (range.isEmpty()) {
-        lost.put(name, true);
-      } else if (!range.get().isExact()) {
-        found.put(name, range.get());
+      Scope scope = scopes.apply(name);
+      if (IntervalWalk.isTouched(formula, scope, known)) {
+        IntervalWalk.of(formula, scope, known)
+            .ifPresentOrElse(range -> found.put(name, range), () -> lost.add(name));
       }
     });
-    found.keySet().removeAll(lost.keySet());
+    found.values().removeIf(Interval::isExact);
     return found;
+  }
+
+  /** With one reading off, no more formulas move than with all. */
+  private Map<String, Interval> alone(String reading, Interval interval) {
+    Map<String, Formula> moving = new LinkedHashMap<>(formulas);
+    moving.keySet().removeIf(name -> !ranges.containsKey(name) && !lost.contains(name));
+    return computed(moving, Map.of(reading, interval), new HashSet<>());
+  }
+
+  /** Whether the formulas behind a quantity could be followed over intervals; where not, it has no range, whatever the tape. */
+  public boolean isFollowed(String quantity) {
+    return !lost.contains(quantity);
   }
 
   /** What a quantity may be; empty where no reading goes in, or where its formula cannot be followed over intervals. */
@@ -102,7 +119,8 @@ public final class Ranges {
   public List<Deciding> deciding(String quantity, double now, double pack) {
     List<Deciding> deciding = new ArrayList<>();
     readings.forEach((reading, interval) -> {
-      Interval range = computed(Map.of(reading, interval)).get(quantity);
+      Interval range =
+          alone.computeIfAbsent(reading, one -> alone(one, interval)).get(quantity);
       if (range != null) {
         double change = Math.max(range.high() - now, now - range.low());
         if (change >= pack) {
