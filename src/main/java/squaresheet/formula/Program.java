@@ -12,11 +12,12 @@ import net.objecthunter.exp4j.function.Function;
 import net.objecthunter.exp4j.operator.Operator;
 
 /**
- * Arithmetic compiled by exp4j: once for all cells of one relative form, with a copy for each thread, because one
+ * Arithmetic compiled by exp4j: once for all cells of one relative form, anew for each thread, because one
  * expression shared by threads gives wrong results. Its operators and functions are our own and follow spreadsheets.
  */
 final class Program {
 
+  /** What the numbers that go in are called, {@code v0()}, {@code v1()} and so on. */
   static final String VARIABLE = "v";
   static final String MINUS = "f_minus";
   static final String PERCENT = "f_percent";
@@ -29,7 +30,6 @@ final class Program {
   private static final Set<String> BUILT_IN = Set.of("SQRT", "ABS", "SIN", "COS");
 
   private static final Map<String, Program> PROGRAMS = new ConcurrentHashMap<>();
-  private static final String[] NAMES = names();
   private static final List<Function> FUNCTIONS = functions();
   private static final List<Operator> OPERATORS = operators();
 
@@ -37,40 +37,52 @@ final class Program {
   /** The copy used last, tried before the thread's own is looked up; a copy is only ever used by its thread. */
   private Copy recent;
 
-  private Program(Expression first, int numbers) {
-    this.copies = ThreadLocal.withInitial(() -> new Copy(new Expression(first), numbers));
+  private Program(String text, int numbers) {
+    this.copies = ThreadLocal.withInitial(() -> new Copy(text, numbers));
     this.recent = copies.get();
   }
 
-  /** A thread's own copy, and the numbers it was given last: those that stay, as a waste rate down a column, are not set anew. */
+  /**
+   * A thread's own copy and the numbers it runs on. It takes them by functions without arguments, as {@code v0()}, which
+   * read them where they lie: the engine's variables are boxed and looked up by name at every step.
+   */
   private static final class Copy {
     private final Thread thread = Thread.currentThread();
     private final Expression expression;
-    private final double[] last;
+    private double[] numbers = {};
 
-    Copy(Expression expression, int numbers) {
-      this.expression = expression;
-      this.last = new double[numbers];
-      java.util.Arrays.fill(last, Double.NaN);
+    Copy(String text, int count) {
+      ExpressionBuilder builder = new ExpressionBuilder(text)
+          .implicitMultiplication(false)
+          .functions(FUNCTIONS.stream()
+              .filter(function -> text.contains(function.getName() + "("))
+              .toList())
+          .operator(OPERATORS);
+      for (int i = 0; i < count; i++) {
+        builder.function(new Input(i));
+      }
+      this.expression = builder.build();
     }
 
-    double run(double[] numbers) {
-      for (int i = 0; i < numbers.length; i++) {
-        if (numbers[i] != last[i]) {
-          expression.setVariable(NAMES[i], numbers[i]);
-          last[i] = numbers[i];
-        }
-      }
+    double run(double[] given) {
+      numbers = given;
       return Arithmetic.finite(expression.evaluate());
     }
-  }
 
-  private static String[] names() {
-    String[] names = new String[MOST];
-    for (int i = 0; i < MOST; i++) {
-      names[i] = VARIABLE + i;
+    /** One of the numbers. */
+    private final class Input extends Function {
+      private final int at;
+
+      Input(int at) {
+        super(VARIABLE + at, 0);
+        this.at = at;
+      }
+
+      @Override
+      public double apply(double... nothing) {
+        return numbers[at];
+      }
     }
-    return names;
   }
 
   /** The program of this text, which takes so many numbers. */
@@ -82,20 +94,7 @@ final class Program {
     if (PROGRAMS.size() >= KEPT) {
       PROGRAMS.clear();
     }
-    return PROGRAMS.computeIfAbsent(text, it -> compiled(it, numbers));
-  }
-
-  private static Program compiled(String text, int numbers) {
-    ExpressionBuilder builder = new ExpressionBuilder(text)
-        .implicitMultiplication(false)
-        .functions(FUNCTIONS.stream()
-            .filter(function -> text.contains(function.getName() + "("))
-            .toList())
-        .operator(OPERATORS);
-    for (int i = 0; i < numbers; i++) {
-      builder.variable(NAMES[i]);
-    }
-    return new Program(builder.build(), numbers);
+    return PROGRAMS.computeIfAbsent(text, it -> new Program(it, numbers));
   }
 
   /** The result for these numbers; signals a spreadsheet error where there is none. */

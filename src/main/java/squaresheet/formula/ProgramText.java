@@ -35,7 +35,7 @@ final class ProgramText {
     if (node instanceof Node.Number number && isPlain(number.value())) {
       append(number.value(), out);
     } else if (!isArithmetic(node)) {
-      out.append(Program.VARIABLE).append(holes.size());
+      out.append(Program.VARIABLE).append(holes.size()).append("()");
       holes.add(node);
     } else if (node instanceof Node.Binary binary) {
       out.append('(');

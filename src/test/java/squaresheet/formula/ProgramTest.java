@@ -33,7 +33,7 @@ class ProgramTest {
 
   @Test
   void formulas_of_one_relative_form_share_one_program() {
-    assertThat(Program.of("(v0*v1)", 2)).isSameAs(Program.of("(v0*v1)", 2));
+    assertThat(Program.of("(v0()*v1())", 2)).isSameAs(Program.of("(v0()*v1())", 2));
     assertThat(ProgramText.write(Formula.of("B7*C7").tree(), new java.util.ArrayList<>()))
         .isEqualTo(ProgramText.write(Formula.of("B8*C8").tree(), new java.util.ArrayList<>()));
   }
