@@ -19,6 +19,7 @@ final class Program {
 
   /** What the numbers that go in are called, {@code v0()}, {@code v1()} and so on. */
   static final String VARIABLE = "v";
+
   static final String MINUS = "f_minus";
   static final String PERCENT = "f_percent";
   /** Numbers one program may take in; what needs more is computed step by step. */
