@@ -52,9 +52,13 @@ record BoundValue(
     return Shown.number(value);
   }
 
-  /** Whether the value could be held against the model. */
+  /**
+   * Whether the value could be held against the model. A formula for a total may leave out rows on purpose, by a condition or
+   * because they are hidden; where it makes something else, other checks look into it and here it is not checked.
+   */
   boolean isHeld() {
-    return own().isPresent();
+    boolean own = kind == Kind.TOTAL && model.book().formula(at).isPresent();
+    return own().isPresent() && (!own || isRight());
   }
 
   boolean isRight() {
