@@ -65,7 +65,10 @@ final class DrawCommand implements Callable<Integer> {
       drawings.add(Drawings.plane(plan));
       plan.starters().forEach(starter -> drawings.add(Drawings.starter(plan, starter)));
     }
-    CrewSheet crew = CrewSheet.of(layout, job.input().card().name());
+    CrewSheet crew = CrewSheet.of(
+        layout,
+        job.input().card().name(),
+        job.takeoff().number("tear_off_layers").orElse(0.0));
     OrderSheet order = OrderSheet.of(job.orderList(), job.input().card().name());
     drawings.add(crew.drawing());
     drawings.add(order.drawing());

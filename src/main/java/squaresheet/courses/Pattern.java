@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
@@ -125,7 +126,7 @@ record Pattern(
       Shingle shingle, LayoutSettings.Joints joints, Graduation tape, List<Finding> findings) {
     Length minimum = shingle.jointOffset();
     if (joints.firstPieces().isEmpty()) {
-      return usual(shingle, joints.sliver());
+      return usual(shingle, joints.sliver(), tape);
     }
     try {
       Stagger stagger = new Stagger(shingle.length(), joints.firstPieces(), minimum);
@@ -146,16 +147,22 @@ record Pattern(
               joints.firstPieces().stream()
                   .map(piece -> piece.showOnTape(tape))
                   .collect(Collectors.joining(", ")))));
-      return usual(shingle, joints.sliver());
+      return usual(shingle, joints.sliver(), tape);
     }
   }
 
-  /** A stair by the product's least offset, no first piece under it or under a sliver. */
-  private static Stagger usual(Shingle shingle, Length sliver) {
+  /**
+   * A stair by the product's least offset, no first piece under it or under a sliver; every cut on a mark of the tape, so that
+   * what is printed stands as far apart as what is printed that it must.
+   */
+  private static Stagger usual(Shingle shingle, Length sliver, Graduation tape) {
     Length offset = shingle.jointOffset();
-    Length step = offset.isPositive() ? offset : Stagger.USUAL;
-    Length shortest = offset.compareTo(sliver) > 0 ? offset : sliver;
-    return Stagger.stair(shingle.length(), step, shortest, offset);
+    Length step = (offset.isPositive() ? offset : Stagger.USUAL).roundedTo(tape, Direction.UP);
+    Length shortest = Stream.of(offset, sliver, tape.mark())
+        .max(Length::compareTo)
+        .orElseThrow()
+        .roundedTo(tape, Direction.UP);
+    return Stagger.stair(shingle.length(), step, shortest, offset).cutDownTo(tape);
   }
 
   private static Finding nextButOne(Stagger stagger, int course, Length least, Graduation tape) {

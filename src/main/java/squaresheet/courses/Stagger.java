@@ -3,6 +3,7 @@ package squaresheet.courses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import squaresheet.units.Direction;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 
@@ -59,6 +60,14 @@ public record Stagger(Length piece, List<Length> firstPieces, Length minimum) {
         next = next.minus(step)) {
       cuts.add(next);
     }
+    return new Stagger(piece, cuts, minimum);
+  }
+
+  /** The same with every first piece but the whole ones cut down to a mark of the tape. */
+  Stagger cutDownTo(Graduation tape) {
+    List<Length> cuts = firstPieces.stream()
+        .map(cut -> cut.equals(piece) ? cut : cut.roundedTo(tape, Direction.DOWN))
+        .toList();
     return new Stagger(piece, cuts, minimum);
   }
 

@@ -30,9 +30,14 @@ public record CrewSheet(String title, List<Section> sections) {
     sections = List.copyOf(sections);
   }
 
-  /** The crew sheet of a layout. */
+  /** The crew sheet of a layout on a bare deck. */
   public static CrewSheet of(RoofLayout layout, String job) {
-    return new CrewSheet("Crew sheet: " + job, new CrewWords(layout).sections());
+    return of(layout, job, 0);
+  }
+
+  /** The crew sheet of a layout where so many old layers come off first. */
+  public static CrewSheet of(RoofLayout layout, String job, double layersTornOff) {
+    return new CrewSheet("Crew sheet: " + job, new CrewWords(layout, layersTornOff).sections());
   }
 
   /** All of it as lines of text: the title, then each heading and its lines; no empty lines. */

@@ -3,6 +3,7 @@ package squaresheet.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import squaresheet.courses.CoursePlan;
 import squaresheet.courses.EaveStarter;
@@ -30,11 +31,13 @@ final class CrewWords {
   private static final int TAPE_MARKS = 16;
 
   private final RoofLayout layout;
+  private final double layersTornOff;
   private final LayoutSettings settings;
   private final Graduation tape;
 
-  CrewWords(RoofLayout layout) {
+  CrewWords(RoofLayout layout, double layersTornOff) {
     this.layout = layout;
+    this.layersTornOff = layersTornOff;
     this.settings = layout.settings();
     this.tape = settings.spacing().tape();
   }
@@ -60,6 +63,9 @@ final class CrewWords {
     lines.add("Ladder: foot out a quarter of its length, " + high("3 ft", "0.9 m")
         + " above the landing, tied.");
     lines.add("Keep clear of power lines. Spread bundles over the deck. Water and shade.");
+    if (layersTornOff > 0) {
+      lines.add("Old material may contain asbestos: have it tested before tear-off.");
+    }
     lines.add("The product's printed instructions and local code come first.");
     return lines;
   }
@@ -131,6 +137,7 @@ final class CrewWords {
         + atLeast(settings.starting().nailClear())
         + " clear of a joint below.");
     List<String> instead = layout.plans().stream()
+        .filter(plan -> !plan.isTooFlat())
         .flatMap(plan -> plan.starters().stream()
             .filter(eave -> eave.joints().firstClash().isPresent())
             .map(eave -> clash(plan, eave)))
@@ -181,26 +188,35 @@ final class CrewWords {
   }
 
   private List<String> planes() {
-    if (layout.plans().size() > MOST_PLANES) {
-      return List.of(layout.plans().size() + " planes: see the plane sheets.");
-    }
     List<String> lines = new ArrayList<>();
-    lines.add(layout.plans().stream().map(this::plane).collect(Collectors.joining(";  ")) + ".");
-    String crooked = layout.plans().stream()
-        .filter(plan -> plan.lines().taperPerLine().inches() * TAPE_MARKS >= 1)
-        .map(plan -> plan.plane().id())
-        .collect(Collectors.joining(", "));
+    boolean many = layout.plans().size() > MOST_PLANES;
+    lines.add(
+        many
+            ? layout.plans().size() + " planes: see the plane sheets."
+            : layout.plans().stream().map(this::plane).collect(Collectors.joining(";  ")) + ".");
+    String tooFlat = names(CoursePlan::isTooFlat);
+    if (many && !tooFlat.isEmpty()) {
+      lines.add("TOO FLAT, NO SHINGLES: " + tooFlat + ".");
+    }
+    String crooked = names(plan -> plan.lines().taperPerLine().inches() * TAPE_MARKS >= 1);
     if (!crooked.isEmpty()) {
       lines.add("Ends differ on " + crooked + ": use the marks of its own sheet.");
     }
     return lines;
   }
 
+  private String names(Predicate<CoursePlan> which) {
+    return layout.plans().stream()
+        .filter(which)
+        .map(plan -> plan.plane().id())
+        .collect(Collectors.joining(", "));
+  }
+
   private String plane(CoursePlan plan) {
     if (plan.isTooFlat()) {
       return plan.plane().id() + ": TOO FLAT, NO SHINGLES";
     }
-    return plan.plane().id() + ": " + plan.courses() + ", last shows "
+    return plan.plane().id() + ": " + Words.counted(plan.courses()) + ", last shows "
         + plan.reach().lastCourse().show(tape);
   }
 

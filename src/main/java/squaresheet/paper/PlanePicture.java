@@ -75,11 +75,11 @@ final class PlanePicture {
     pen.text("Plane " + plan.plane().id(), MARGIN, MARGIN + 8, Type.bold(20), Pen.Stand.RIGHT_OF);
     String laid = String.format(
         java.util.Locale.ROOT,
-        "%sPitch %s.  %d courses, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
+        "%sPitch %s.  %s, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
             + " line.%s",
-        plan.isTooFlat() ? "TOO FLAT FOR THIS SHINGLE, DO NOT LAY.  " : "",
+        plan.isTooFlat() ? Words.TOO_FLAT + "  " : "",
         plan.plane().pitch().show(),
-        plan.courses(),
+        Words.counted(plan.courses()),
         Words.exposure(plan.interval(), tape),
         plan.reach().lastCourse().show(tape),
         Words.courses(plan.interval().courses()),
@@ -91,9 +91,8 @@ final class PlanePicture {
   private String even() {
     String cost = plan.reach().extra() == 0
         ? ""
-        : "  Rounding the lines down costs " + plan.reach().extra()
-            + (plan.reach().extra() == 1 ? " course." : " courses.");
-    return cost + "  For a full last course: " + plan.reach().fewest() + " courses of "
+        : "  Rounding the lines down costs " + Words.counted(plan.reach().extra()) + ".";
+    return cost + "  For a full last course: " + Words.counted(plan.reach().fewest()) + " of "
         + Words.decimal(plan.reach().evenExposure().inches(), tape) + ".";
   }
 

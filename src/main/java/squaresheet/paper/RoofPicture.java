@@ -133,11 +133,11 @@ final class RoofPicture {
     pen.text(plan.plane().id(), x, y, NAME, Pen.Stand.ABOUT);
     String counts = String.format(
         Locale.ROOT,
-        "%s, %d courses, %d shingles",
+        "%s, %s, %d shingles",
         imperial
             ? plan.plane().slopedArea().show()
             : String.format(Locale.ROOT, "%.1f m²", plan.plane().slopedArea().toSquareMetres()),
-        plan.courses(),
+        Words.counted(plan.courses()),
         plan.pieces().used());
     pen.text(counts, x, y + 14, SMALL, Pen.Stand.ABOUT);
   }

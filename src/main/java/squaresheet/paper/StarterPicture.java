@@ -94,6 +94,9 @@ final class StarterPicture {
   }
 
   private String verdict() {
+    if (plan.isTooFlat()) {
+      return Words.TOO_FLAT;
+    }
     int clashes = joints.clashes().size();
     return joints
         .firstClash()

@@ -8,11 +8,19 @@ import squaresheet.units.Length;
 /** Turns of phrase shared by drawings and sheets. */
 final class Words {
 
+  /** What every sheet of a plane says that its shingle may not be laid on. */
+  static final String TOO_FLAT = "TOO FLAT FOR THIS SHINGLE, DO NOT LAY.";
+
   private Words() {}
 
   /** {@code course} or {@code 5 courses}. */
   static String courses(int number) {
     return number == 1 ? "course" : number + " courses";
+  }
+
+  /** {@code 1 course} or {@code 5 courses}. */
+  static String counted(long number) {
+    return number == 1 ? "1 course" : number + " courses";
   }
 
   /** The exposure laid: on the tape where it is on a mark, else in decimals. */

@@ -39,6 +39,25 @@ class RoofLayoutTest {
   }
 
   @Test
+  void first_pieces_on_a_metric_tape_are_cut_to_whole_millimetres_no_nearer_than_the_minimum() {
+    LayoutSettings settings = LayoutSettings.standard();
+    RoofLayout layout = Laid.roof(
+        Laid.METRIC,
+        settings.with(settings.spacing().on(Graduation.MILLIMETRE)),
+        Laid.plane("A", GABLE));
+    assertThat(layout.stagger().firstPieces())
+        .as("by hand: 6 in is 152.4 mm, on the tape 153; 1000.125 less 153 is 847.125, cut to 847")
+        .containsExactly(
+            Laid.in("39 3/8\""),
+            Laid.in("847 mm"),
+            Laid.in("694 mm"),
+            Laid.in("541 mm"),
+            Laid.in("388 mm"),
+            Laid.in("235 mm"));
+    assertThat(layout.stagger().least()).isGreaterThanOrEqualTo(Laid.in("153 mm"));
+  }
+
+  @Test
   void halves_of_one_shingle_may_lie_on_two_planes() {
     RoofLayout layout = Laid.roof(
         Laid.STRIP,

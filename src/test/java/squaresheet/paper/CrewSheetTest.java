@@ -44,8 +44,9 @@ class CrewSheetTest {
     assertThat(CrewSheet.of(Sample.layout(LayoutSettings.standard().with(metres)), "Larch Lane")
             .lines())
         .as(
-            "by hand: 5 5/8 in is 142.875 mm, 6 in 152.4, 7 in 177.8, 2 in 50.8, 1/4 in 6.35, 1 in 25.4")
+            "by hand: 5 5/8 in is 142.875 mm, 6 in 152.4, 7 in 177.8, 2 in 50.8, 39 3/8 in 1000.125, less 153 each time; 1/4 in 6.35, 1 in 25.4")
         .contains(
+            "From the left: 1: whole,  2: 847 mm,  3: 694 mm,  4: 541 mm,  5: 388 mm,  6: 235 mm. Then again from 1.",
             "Joints at least 153 mm from those below.",
             "Joints at least 178 mm from those of the first course. Nails 51 mm clear of a joint below.",
             "Eave: 19 mm, nowhere under 7 mm or over 25 mm.",
@@ -55,8 +56,39 @@ class CrewSheetTest {
   }
 
   @Test
+  void a_roof_of_many_planes_keeps_its_warnings() {
+    assertThat(CrewSheet.of(Sample.many(), "Larch Lane").lines())
+        .as("by hand: deck is 1:12 and the shingle asks 2:12; back is 4 in lower at one end")
+        .containsSubsequence(
+            "Courses on each plane",
+            "9 planes: see the plane sheets.",
+            "TOO FLAT, NO SHINGLES: deck.",
+            "Ends differ on back: use the marks of its own sheet.");
+  }
+
+  @Test
+  void no_starter_is_told_for_a_plane_too_flat_to_shingle() {
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines())
+        .as("the front, as long as the deck")
+        .anyMatch(line -> line.startsWith("Begin otherwise on front:"));
+    assertThat(CrewSheet.of(Sample.flatAndShelf(), "Larch Lane").lines())
+        .noneMatch(line -> line.startsWith("Begin otherwise"))
+        .as("by hand: 4 in and 3/4 over the eave is less than one exposure of 5 5/8")
+        .contains("deck: TOO FLAT, NO SHINGLES;  shelf: 1 course, last shows 4 3/4\".");
+  }
+
+  @Test
+  void where_old_layers_come_off_the_crew_is_warned_of_asbestos() {
+    String caution = "Old material may contain asbestos: have it tested before tear-off.";
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane", 2).lines())
+        .as("the usual caution; tested before it is disturbed: common practice, no source")
+        .contains(caution);
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines()).doesNotContain(caution);
+  }
+
+  @Test
   void the_crew_sheet_is_one_page_in_letters_large_enough_to_read() throws Exception {
-    Drawing page = CrewSheet.of(Sample.layout(), "Larch Lane").drawing();
+    Drawing page = CrewSheet.of(Sample.layout(), "Larch Lane", 1).drawing();
     assertThat(page.height()).isEqualTo(792);
     assertThat(Lettering.of(page.svg()))
         .allSatisfy(text ->

@@ -97,6 +97,16 @@ class DrawingTest {
   }
 
   @Test
+  void the_starter_of_a_plane_too_flat_to_shingle_is_not_to_be_laid() throws Exception {
+    CoursePlan deck = Sample.flatAndShelf().plans().get(0);
+    Drawing drawing = Drawings.starter(deck, deck.starters().get(0));
+    assertThat(Lettering.of(drawing.svg()))
+        .extracting(Lettering.Placed::text)
+        .contains("TOO FLAT FOR THIS SHINGLE, DO NOT LAY.")
+        .noneMatch(text -> text.contains("instead"));
+  }
+
+  @Test
   void clashing_starter_joints_are_marked() throws Exception {
     CoursePlan front = Sample.layout().plans().get(0);
     Drawing drawing = Drawings.starter(front, front.starters().get(0));

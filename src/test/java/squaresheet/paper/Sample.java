@@ -34,9 +34,31 @@ final class Sample {
   }
 
   static RoofLayout layout(LayoutSettings settings) {
-    Roof roof = Roof.resolve(RoofNotes.of(front(), porch(), end(), wing(), crooked()))
-        .value()
-        .orElseThrow();
+    return layout(settings, front(), porch(), end(), wing(), crooked());
+  }
+
+  /** More planes than a crew sheet lists by name, one of them crooked and one too flat. */
+  static RoofLayout many() {
+    return layout(
+        LayoutSettings.standard(),
+        front(),
+        porch(),
+        end(),
+        wing(),
+        crooked(),
+        deck(),
+        shelf("shelf 1"),
+        shelf("shelf 2"),
+        shelf("shelf 3"));
+  }
+
+  /** The front again, but too flat to shingle, and a shelf of a single course. */
+  static RoofLayout flatAndShelf() {
+    return layout(LayoutSettings.standard(), deck(), shelf("shelf"));
+  }
+
+  private static RoofLayout layout(LayoutSettings settings, PlaneNotes... planes) {
+    Roof roof = Roof.resolve(RoofNotes.of(planes)).value().orElseThrow();
     return RoofLayout.of(roof, products(), settings).value().orElseThrow();
   }
 
@@ -46,6 +68,15 @@ final class Sample {
             .at(in("22'"), in("11'")))
         .with(PlaneNotes.OpeningNotes.of("S1", Opening.Kind.SKYLIGHT, in("22\""), in("46\""))
             .at(in("8'"), in("6'")));
+  }
+
+  private static PlaneNotes deck() {
+    Shape shape = new Shape.Rectangle(in("36' 4\""), in("17' 3\""));
+    return new PlaneNotes("deck", shape, PlaneNotes.Measured.ON_SLOPE, Pitch.of(1));
+  }
+
+  private static PlaneNotes shelf(String id) {
+    return plane(id, new Shape.Rectangle(in("2'"), in("4\"")));
   }
 
   private static PlaneNotes porch() {
