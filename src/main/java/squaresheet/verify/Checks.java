@@ -117,6 +117,7 @@ final class Checks {
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
       new Ask<>(EstimateCells.class, new PaymentSharesOff()),
       new Ask<>(PricedLine.class, new LineAmountOff()),
+      new Ask<>(ModelledLine.class, new LineOffModel()),
       new Ask<>(PricedLine.class, new LineValueTypedOver()),
       new Ask<>(Priced.class, new SurchargeOffTerms()),
       new Ask<>(Priced.class, new EstimateDoesNotFoot()),

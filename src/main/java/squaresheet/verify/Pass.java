@@ -45,6 +45,8 @@ final class Pass {
     subjects.put(EstimateCells.class, estimate.stream());
     subjects.put(Priced.class, priced.stream());
     subjects.put(PricedLine.class, estimate.stream().flatMap(it -> it.lines().stream()));
+    subjects.put(ModelledLine.class, model.stream().flatMap(it -> estimate.stream()
+        .flatMap(cells -> ModelledLine.of(it, cells))));
     subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);

@@ -29,6 +29,9 @@ class SpoiltJobTest {
    */
   private record Slip(String name, Function<DemoWorkbook, Address> spoil, Set<String> checks) {}
 
+  /** A line of work in the estimate of the demo house. */
+  private static final int WORK = 19;
+
   private static Slip slip(String name, Function<DemoWorkbook, Address> spoil, String... checks) {
     return new Slip(name, spoil, Set.of(checks));
   }
@@ -160,6 +163,38 @@ class SpoiltJobTest {
           },
           "surcharge-off-terms"),
       slip(
+          "a line looks up another product's price",
+          it -> {
+            Address at = it.at("line_price", 3);
+            it.enter(at, it.formula(at).replaceAll("[a-z_]+_product", "shingle_product"));
+            return at;
+          },
+          "line-off-model"),
+      slip(
+          "a line of work reads another rate",
+          it -> {
+            Address at = it.at("line_quantity", WORK);
+            it.enter(at, it.formula(it.at("line_quantity", WORK - 1)));
+            return at;
+          },
+          "line-off-model"),
+      slip(
+          "packs are not whole",
+          it -> {
+            Address at = it.at("line_quantity", 0);
+            it.enter(at, "gross_area/32.5");
+            return at;
+          },
+          "line-off-model"),
+      slip(
+          "a category is typed",
+          it -> {
+            Address at = it.at("line_category", WORK);
+            it.type(at, new Content.Text("material"));
+            return at;
+          },
+          "line-off-model"),
+      slip(
           "discount over the price",
           it -> {
             it.type(it.at("discount_amount", 0), 1_000_000);
@@ -170,6 +205,26 @@ class SpoiltJobTest {
           "ACC-05 total typed",
           it -> type(it, it.at("estimate_total", 0), 9000),
           "estimate-does-not-foot"));
+
+  @Test
+  void a_price_looked_up_elsewhere_is_the_only_finding_and_worth_something() {
+    DemoWorkbook book = new DemoWorkbook();
+    Address at = book.at("line_price", 3);
+    book.enter(at, book.formula(at).replaceAll("[a-z_]+_product", "shingle_product"));
+    assertThat(said(verdict(book.saved())))
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.worth()).contains("Total: ", " USD too much"));
+  }
+
+  @Test
+  void a_line_that_the_model_lacks_is_no_finding() {
+    DemoWorkbook book = new DemoWorkbook();
+    Address own = book.at("line_item", WORK);
+    book.type(own, new Content.Text("own crane"));
+    book.enter(book.at("line_quantity", WORK), "1+1");
+    assertThat(said(verdict(book.saved())))
+        .noneMatch(finding -> finding.info().id().equals("line-off-model"));
+  }
 
   private static Verdict verdict(Workbook workbook) {
     return Verify.job(workbook, "demo.xlsx", Rulebook.standard());
