@@ -45,7 +45,7 @@ import squaresheet.xlsx.Xlsx;
  */
 final class JobGraph {
 
-  /** The smallest whole roof; its workbook has more formulas than the 600 that the speed is asked of. */
+  /** A small gable roof; its workbook has more formulas than the 600 that the speed is asked of. */
   private static final int PLANES = 2;
 
   private static final Set<String> KNOWN = Set.copyOf(WorkbookEvaluator.getSupportedFunctionNames());

@@ -93,11 +93,16 @@ record Operation(String name, int least, int most, Body body) {
     add(all, "DEGREES", 1, 1, n -> n[0] * 180 / Math.PI);
   }
 
+  /** No digits unless said (OpenFormula 1.2, 6.17.5), though some programs want them said. */
+  private static double digits(double[] numbers) {
+    return numbers.length > 1 ? numbers[1] : 0;
+  }
+
   private static void addRoundings(Map<String, Operation> all) {
-    add(all, "ROUND", 2, 2, n -> Roundings.nearest(n[0], n[1]));
-    add(all, "ROUNDUP", 2, 2, n -> Roundings.away(n[0], n[1]));
-    add(all, "ROUNDDOWN", 2, 2, n -> Roundings.toward(n[0], n[1]));
-    add(all, "TRUNC", 1, 2, n -> Roundings.toward(n[0], n.length > 1 ? n[1] : 0));
+    add(all, "ROUND", 1, 2, n -> Roundings.nearest(n[0], digits(n)));
+    add(all, "ROUNDUP", 1, 2, n -> Roundings.away(n[0], digits(n)));
+    add(all, "ROUNDDOWN", 1, 2, n -> Roundings.toward(n[0], digits(n)));
+    add(all, "TRUNC", 1, 2, n -> Roundings.toward(n[0], digits(n)));
     add(all, "INT", 1, 1, n -> Roundings.floor(n[0]));
     add(all, "MROUND", 2, 2, n -> Roundings.multiple(n[0], n[1]));
     add(all, "CEILING", 2, 2, n -> Roundings.ceiling(n[0], n[1]));
