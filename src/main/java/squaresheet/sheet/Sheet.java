@@ -235,7 +235,7 @@ public final class Sheet {
 
   /** The merged block that covers the cell, if any. */
   public Optional<Block> mergedAt(Ref ref) {
-    return parts.merged().stream().filter(block -> block.contains(ref)).findFirst();
+    return parts.mergedAt(ref);
   }
 
   /** Whether the row does not show. */
@@ -280,7 +280,7 @@ public final class Sheet {
 
   /** The block of the array formula that fills the cell, if one does. */
   public Optional<Block> arrayAt(Ref ref) {
-    return parts.arrays().stream().filter(block -> block.contains(ref)).findFirst();
+    return parts.arrayAt(ref);
   }
 
   /** The first formula that the protection of the sheet hides from people; nothing where all formulas show. */

@@ -175,6 +175,7 @@ public final class SheetBuilder {
   /** The sheet; the builder must not be used again. */
   public Sheet build() {
     texts.done();
+    parts.done();
     parts.used(
         bottom < 0
             ? Optional.empty()

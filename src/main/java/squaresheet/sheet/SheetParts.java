@@ -23,11 +23,27 @@ final class SheetParts {
   private Optional<Block> used = Optional.empty();
   private Optional<Ref> hiddenFormula = Optional.empty();
   private boolean protectedAgainstChange;
+  private BlockIndex mergedIndex = new BlockIndex(List.of());
+  private BlockIndex arrayIndex = new BlockIndex(List.of());
   private int frozenRows;
   private int frozenColumns;
 
   List<Block> merged() {
     return merged;
+  }
+
+  /** Puts the blocks in order, after the last one was added. */
+  void done() {
+    mergedIndex = new BlockIndex(merged);
+    arrayIndex = new BlockIndex(arrays);
+  }
+
+  Optional<Block> mergedAt(Ref ref) {
+    return mergedIndex.at(ref);
+  }
+
+  Optional<Block> arrayAt(Ref ref) {
+    return arrayIndex.at(ref);
   }
 
   List<Sheet.Table> tables() {

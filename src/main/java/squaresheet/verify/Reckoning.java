@@ -13,6 +13,7 @@ import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Cell;
+import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
 
 /** The values of a workbook's cells, worked out anew from what is typed; stored results of formulas are never used. */
@@ -23,22 +24,25 @@ final class Reckoning {
 
   private final Book book;
   private final Map<Address, Value> values;
+  /** What array formulas come to, by the first cells of their blocks. */
+  private final Map<Address, Value> spread;
 
-  private Reckoning(Book book, Map<Address, Value> values) {
+  private Reckoning(Book book, Map<Address, Value> values, Map<Address, Value> spread) {
     this.book = book;
     this.values = values;
+    this.spread = spread;
   }
 
   /** Works out every formula of the workbook. */
   static Reckoning of(Book book) {
-    Reckoning all = new Reckoning(book, new HashMap<>());
+    Reckoning all = new Reckoning(book, new HashMap<>(), new HashMap<>());
     book.links().order().forEach(all::work);
     return all;
   }
 
   /** The values as they would be if these cells held something else. */
   Reckoning putting(Map<Address, Value> other) {
-    Reckoning changed = new Reckoning(book, new HashMap<>(values));
+    Reckoning changed = new Reckoning(book, new HashMap<>(values), new HashMap<>(spread));
     changed.values.putAll(other);
     Set<Address> behind = book.links().dependents(other.keySet());
     book.links().order().stream()
@@ -68,24 +72,35 @@ final class Reckoning {
     if (hidden.isEmpty()) {
       return this;
     }
-    Reckoning seen = new Reckoning(book, new HashMap<>(values));
+    Reckoning seen = new Reckoning(book, new HashMap<>(values), spread);
     hidden.forEach(address -> seen.values.put(address, NONE));
     return seen;
   }
 
   private void spread(Address cell, Block block) {
     Value value = book.formula(cell).orElseThrow().evaluateArray(new CellScope(cell));
-    for (Address each : (Iterable<Address>) new Cells(cell.sheet(), block).each()::iterator) {
-      int row = each.ref().row() - block.first().row();
-      int column = each.ref().column() - block.first().column();
-      values.put(each, element(value, row, column));
-    }
+    spread.put(new Address(cell.sheet(), block.first()), value);
+    values.put(cell, element(value, block, cell.ref()));
   }
 
-  private static Value element(Value value, int row, int column) {
+  /** What an array formula that was worked out spreads into a cell of its block; never written out cell by cell. */
+  private Optional<Value> spread(Address cell) {
+    return spread.isEmpty()
+        ? Optional.empty()
+        : book.workbook()
+            .sheet(cell.sheet())
+            .flatMap(sheet -> sheet.arrayAt(cell.ref()))
+            .flatMap(
+                block -> Optional.ofNullable(spread.get(new Address(cell.sheet(), block.first())))
+                    .map(value -> element(value, block, cell.ref())));
+  }
+
+  private static Value element(Value value, Block block, Ref at) {
     if (!(value instanceof Value.Matrix matrix)) {
       return value;
     }
+    int row = at.row() - block.first().row();
+    int column = at.column() - block.first().column();
     int down = matrix.rows() == 1 ? 0 : row;
     int right = matrix.columns() == 1 ? 0 : column;
     return down < matrix.rows() && right < matrix.columns()
@@ -109,6 +124,10 @@ final class Reckoning {
     if (known != null) {
       return known;
     }
+    return spread(cell).orElseGet(() -> typed(cell));
+  }
+
+  private Value typed(Address cell) {
     Cell there = book.cell(cell);
     return there.isFormula()
         ? new Value.NotChecked("the formula at " + cell + " cannot be read")

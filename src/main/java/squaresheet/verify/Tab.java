@@ -1,6 +1,7 @@
 package squaresheet.verify;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ final class Tab {
 
   private final Book book;
   private final Sheet sheet;
+  private final Map<Axis, TextPlaces> places = new EnumMap<>(Axis.class);
   private List<Table> tables = List.of();
   private boolean found;
 
@@ -51,7 +53,7 @@ final class Tab {
 
   /** The text of a cell, without spaces at its ends; empty where it holds none. */
   String text(Ref ref) {
-    return sheet.cell(ref).stored() instanceof Content.Text text ? text.value().strip() : "";
+    return TextPlaces.text(sheet.cell(ref));
   }
 
   /** A number that was typed, not worked out. */
@@ -88,17 +90,21 @@ final class Tab {
 
   /** The heading of a property: the first texts before the items, going back from the place. */
   String heading(Ref ref, Axis axis) {
+    TextPlaces places = places(axis);
     StringBuilder words = new StringBuilder();
     int across = axis.across(ref);
     int texts = 0;
-    for (int at = axis.along(ref) - 1; at >= 0 && texts < 3; at--) {
+    int from = axis.along(ref);
+    for (int at = places.any(from, across); at >= 0 && texts < 3; at = places.any(at, across)) {
       String text = headingText(axis.ref(at, across));
+      if (texts > 0 && (text.isEmpty() || at < from - 1)) {
+        break;
+      }
       if (!text.isEmpty()) {
         words.insert(0, text + " ");
         texts++;
-      } else if (texts > 0) {
-        break;
       }
+      from = at;
     }
     return words.toString().strip();
   }
@@ -110,19 +116,18 @@ final class Tab {
         .orElseGet(() -> headings(ref));
   }
 
+  private synchronized TextPlaces places(Axis axis) {
+    return places.computeIfAbsent(axis, key -> new TextPlaces(sheet, key));
+  }
+
   private String headingText(Ref ref) {
     return text(sheet.mergedAt(ref).map(block -> block.first()).orElse(ref));
   }
 
   /** The nearest text to the left in the same row: what the cell is called; empty where there is none. */
   String label(Ref ref) {
-    for (int column = ref.column() - 1; column >= 0; column--) {
-      String text = text(new Ref(ref.row(), column));
-      if (!text.isEmpty()) {
-        return text;
-      }
-    }
-    return "";
+    int column = places(Axis.ACROSS).own(ref.column(), ref.row());
+    return column < 0 ? "" : text(new Ref(ref.row(), column));
   }
 
   /** All texts of a row, in one line. */
