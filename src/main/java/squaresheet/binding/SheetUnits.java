@@ -1,5 +1,6 @@
 package squaresheet.binding;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ final class SheetUnits {
   private final List<FoundTable> tables;
   private final int rows;
   private final int columns;
+  private final Map<String, Optional<Unit>> known = new HashMap<>();
 
   SheetUnits(Grid grid, List<FoundTable> tables) {
     this.grid = grid;
@@ -38,6 +40,11 @@ final class SheetUnits {
         }
       }
     }
+  }
+
+  /** The unit a text writes; every text is read once, however often it stands on the sheet. */
+  private Optional<Unit> headed(String text) {
+    return known.computeIfAbsent(text, WrittenUnit::of);
   }
 
   private void put(int row, int column, Optional<Unit> unit, Map<Address, Unit> written) {
@@ -75,7 +82,7 @@ final class SheetUnits {
 
   private void under(int heading, Map<Address, Unit> written) {
     for (int column = 0; column < columns; column++) {
-      Optional<Unit> unit = WrittenUnit.of(grid.text(heading, column));
+      Optional<Unit> unit = headed(grid.text(heading, column));
       if (unit.isPresent()) {
         for (int row = heading + 1; row < rows && goesOn(row, column); row++) {
           if (isNumber(row, column) && !isInATable(row, column)) {
@@ -96,7 +103,7 @@ final class SheetUnits {
       return FormatUnits.of(grid.cell(row, column).format()).flatMap(WrittenUnit::of);
     }
     return label(row, column)
-        .flatMap(WrittenUnit::of)
+        .flatMap(this::headed)
         .or(() -> FormatUnits.of(grid.cell(row, column).format()).flatMap(WrittenUnit::of))
         .or(() ->
             WrittenUnit.alone(grid.text(row, column + 1)).filter(unit -> isLast(row, column)));

@@ -19,10 +19,16 @@ final class WrittenUnit {
 
   private static final Pattern PER = Pattern.compile("(.+?) ?(?:/| per | in each ) ?(.+)");
 
+  /** A text longer than this is a note, in which a unit may stand for anything. */
+  private static final int A_NOTE = 200;
+
   private WrittenUnit() {}
 
   /** The unit in a heading or a label. */
   static Optional<Unit> of(String text) {
+    if (text.length() > A_NOTE) {
+      return Optional.empty();
+    }
     String plain = Tokens.plain(text.replaceFirst("[:=]\\s*$", ""));
     Optional<UnitWord> word = Heading.of(plain).unit();
     if (word.filter(it -> it.kind() == Holds.MONEY).isPresent()) {
