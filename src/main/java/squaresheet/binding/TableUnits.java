@@ -17,6 +17,9 @@ final class TableUnits {
   private static final Pattern SAYS_MONEY =
       Pattern.compile("price|cost|amount|exten|total", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern SUMS =
+      Pattern.compile("^(SUM|SUBTOTAL)\\(", Pattern.CASE_INSENSITIVE);
+
   private final FoundTable table;
 
   TableUnits(FoundTable table) {
@@ -29,8 +32,8 @@ final class TableUnits {
       Optional<FoundColumn> found =
           table.columns().stream().filter(it -> it.at() == column).findFirst();
       table.rows().forEach((row, kind) -> {
-        boolean counts = kind == FoundTable.Row.DATA || kind == FoundTable.Row.TOTAL;
-        if (counts && Cells.isLikeANumber(table.grid().cell(row, column))) {
+        if (isOfTheColumn(row, column, kind)
+            && Cells.isLikeANumber(table.grid().cell(row, column))) {
           Optional<Unit> unit = found.isPresent() ? unit(found.get(), row, kind) : headed(column);
           table
               .grid()
@@ -39,6 +42,13 @@ final class TableUnits {
         }
       });
     }
+  }
+
+  /** Under its rows a column's heading holds for sums only: what else is written there bears a label of its own. */
+  private boolean isOfTheColumn(int row, int column, FoundTable.Row kind) {
+    return kind == FoundTable.Row.DATA
+        || (kind == FoundTable.Row.TOTAL
+            && SUMS.matcher(table.grid().cell(row, column).formula()).find());
   }
 
   private Optional<Unit> headed(int column) {

@@ -17,6 +17,9 @@ final class WrittenUnit {
   /** A size in the name of a thing, as in {@code Drip edge 10 ft}. */
   private static final Pattern SIZE = Pattern.compile(".*\\d['\"]? ?-?\\p{L}[\\p{L} .]*");
 
+  /** Over a column it says what one costs, not what is counted. */
+  private static final Pattern FOR_ONE = Pattern.compile("each|ea\\.?|per");
+
   private static final Pattern PER = Pattern.compile("(.+?) ?(?:/| per | in each ) ?(.+)");
 
   /** A text longer than this is a note, in which a unit may stand for anything. */
@@ -30,6 +33,9 @@ final class WrittenUnit {
       return Optional.empty();
     }
     String plain = Tokens.plain(text.replaceFirst("[:=]\\s*$", ""));
+    if (FOR_ONE.matcher(plain).matches()) {
+      return Optional.empty();
+    }
     Optional<UnitWord> word = Heading.of(plain).unit();
     if (word.filter(it -> it.kind() == Holds.MONEY).isPresent()) {
       return word.filter(it -> isMoney(plain)).flatMap(WrittenUnit::of);
