@@ -115,6 +115,8 @@ final class Checks {
       new Ask<>(Allowance.class, new WasteFarOverLayout()),
       new Ask<>(Modelled.class, new RuleTypedOverLatent()),
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
+      new Ask<>(EstimateCells.class, new TaxTypedAsPercent()),
+      new Ask<>(EstimateCells.class, new RateTypedAsPercent()),
       new Ask<>(EstimateCells.class, new PaymentSharesOff()),
       new Ask<>(PricedLine.class, new LineAmountOff()),
       new Ask<>(ModelledLine.class, new LineOffModel()),

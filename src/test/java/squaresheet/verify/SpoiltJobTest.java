@@ -155,6 +155,8 @@ class SpoiltJobTest {
           it -> type(it, it.at("typed_waste", 0), 10),
           "waste-typed-as-percent"),
       slip(
+          "UNI-16 tax of 7.25", it -> type(it, it.at("tax_rate", 0), 7.25), "tax-typed-as-percent"),
+      slip(
           "ACC-02 labour taxed",
           it -> {
             Address at = it.at("estimate_tax", 0);
@@ -214,6 +216,17 @@ class SpoiltJobTest {
     assertThat(said(verdict(book.saved())))
         .singleElement()
         .satisfies(finding -> assertThat(finding.worth()).contains("Total: ", " USD too much"));
+  }
+
+  @Test
+  void overhead_of_twelve_is_doubted_and_of_twelve_percent_is_not() {
+    DemoWorkbook book = new DemoWorkbook();
+    Address at = type(book, book.at("overhead_rate", 0), 12);
+    assertThat(said(verdict(book.saved())))
+        .anyMatch(
+            finding -> finding.info().id().equals("rate-typed-as-percent") && isAt(finding, at));
+    type(book, at, 0.12);
+    assertThat(said(verdict(book.saved()))).isEmpty();
   }
 
   @Test
