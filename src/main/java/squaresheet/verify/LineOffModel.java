@@ -11,7 +11,7 @@ final class LineOffModel implements Check<ModelledLine> {
 
   private static final CheckInfo INFO = new CheckInfo(
       "line-off-model",
-      Severity.ERROR,
+      Severity.WARNING,
       "A line is not what the takeoff, the prices and the rates make of it");
 
   @Override

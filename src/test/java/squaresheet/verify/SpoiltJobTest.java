@@ -165,6 +165,20 @@ class SpoiltJobTest {
           },
           "surcharge-off-terms"),
       slip(
+          "discount over the price",
+          it -> {
+            it.type(it.at("discount_amount", 0), 1_000_000);
+            return it.at("estimate_total", 0);
+          },
+          "discount-over-price"),
+      slip(
+          "ACC-05 total typed",
+          it -> type(it, it.at("estimate_total", 0), 9000),
+          "estimate-does-not-foot"));
+
+  /** What may have been changed on purpose: named and priced, and the totals are given. */
+  private static final List<Slip> DOUBTS = List.of(
+      slip(
           "a line looks up another product's price",
           it -> {
             Address at = it.at("line_price", 3);
@@ -195,18 +209,23 @@ class SpoiltJobTest {
             it.type(at, new Content.Text("material"));
             return at;
           },
-          "line-off-model"),
-      slip(
-          "discount over the price",
-          it -> {
-            it.type(it.at("discount_amount", 0), 1_000_000);
-            return it.at("estimate_total", 0);
-          },
-          "discount-over-price"),
-      slip(
-          "ACC-05 total typed",
-          it -> type(it, it.at("estimate_total", 0), 9000),
-          "estimate-does-not-foot"));
+          "line-off-model"));
+
+  @TestFactory
+  List<DynamicTest> a_line_that_may_be_meant_otherwise_is_named_and_priced() {
+    return DOUBTS.stream()
+        .map(slip -> DynamicTest.dynamicTest(slip.name(), () -> {
+          DemoWorkbook book = new DemoWorkbook();
+          Address at = slip.spoil().apply(book);
+          Verdict verdict = verdict(book.saved());
+          assertThat(said(verdict))
+              .anyMatch(finding -> slip.checks().contains(finding.info().id())
+                  && isAt(finding, at)
+                  && finding.worth().contains("USD"));
+          assertThat(verdict.total()).isPresent();
+        }))
+        .collect(Collectors.toList());
+  }
 
   @Test
   void a_price_looked_up_elsewhere_is_the_only_finding_and_worth_something() {
