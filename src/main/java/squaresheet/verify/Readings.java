@@ -20,6 +20,7 @@ import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
+import squaresheet.units.Pack;
 
 /**
  * What a job orders when the tape was off: the workbook's own formulas over intervals. Two readings of one edge may differ by
@@ -90,17 +91,17 @@ public record Readings(Length off, int lengths, List<Ordered> orders) {
     Ranges ranges = Ranges.of(calculation, taped);
     List<Ordered> orders = new ArrayList<>();
     for (Rule rule : job.input().company().rulebook().rules()) {
-      boolean orderedHere = rule.role().flatMap(job.selection()::of).isPresent();
-      job.cells()
+      rule.role().flatMap(job.selection()::of).ifPresent(product -> job.cells()
           .cell("job", rule.name())
-          .filter(cell -> orderedHere)
           .filter(cell -> calculation.value(cell) instanceof Value.Number)
-          .ifPresent(cell -> orders.add(ordered(rule, cell, calculation, ranges)));
+          .ifPresent(cell -> orders.add(
+              ordered(rule.label(), product.packing().pack(), cell, calculation, ranges))));
     }
     return new Readings(off, taped.size(), orders);
   }
 
-  private static Ordered ordered(Rule rule, Address cell, Calculation calculation, Ranges ranges) {
+  private static Ordered ordered(
+      String label, Pack pack, Address cell, Calculation calculation, Ranges ranges) {
     double now = ((Value.Number) calculation.value(cell)).value();
     String quantity = cell.toString();
     Interval range = ranges.range(quantity).orElse(Interval.of(now));
@@ -110,7 +111,7 @@ public record Readings(Length off, int lengths, List<Ordered> orders) {
             .map(Ranges.Deciding::reading)
             .toList();
     return new Ordered(
-        rule.label(), rule.unit().toString(), cell, now, range, ranges.isFollowed(quantity), again);
+        label, pack.word(Math.round(now)), cell, now, range, ranges.isFollowed(quantity), again);
   }
 
   private static Map<Address, Interval> taped(
