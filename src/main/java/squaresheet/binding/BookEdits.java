@@ -50,7 +50,7 @@ public final class BookEdits {
           new Where.InCell("", cell.get()),
           item + " is worked out by a formula there; it is left alone"));
     } else {
-      edits.add(new Edit.SetContent(cell.get(), Entries.content(value)));
+      edits.add(new Edit.SetContent(cell.get(), value.content()));
     }
     return this;
   }

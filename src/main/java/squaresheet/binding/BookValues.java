@@ -73,9 +73,7 @@ final class BookValues {
   /** The cell as it should be: with the value worked out anew in place of the stored one. */
   Cell cell(Address at) {
     Cell cell = book.cell(at);
-    return cell.isFormula()
-        ? new Cell(Entries.content(value(at)), cell.formula(), cell.format())
-        : cell;
+    return cell.isFormula() ? new Cell(value(at).content(), cell.formula(), cell.format()) : cell;
   }
 
   private Optional<Node> defined(Node.Name name, String sheet) {

@@ -18,9 +18,7 @@ final class DraftValues {
       Map.copyOf(sheet.entries()).forEach((ref, entry) -> {
         if (!entry.formula().isEmpty()) {
           var value = values.value(new Address(sheet.name(), ref));
-          sheet.put(
-              ref,
-              new Entry(Entries.content(value), entry.formula(), entry.role(), entry.format()));
+          sheet.put(ref, new Entry(value.content(), entry.formula(), entry.role(), entry.format()));
         }
       });
     }

@@ -53,22 +53,6 @@ final class Entries {
         : blankInput();
   }
 
-  /** What a formula came to, as a cell holds it. */
-  static Content content(Value value) {
-    if (value instanceof Value.Number number) {
-      return new Content.Numeric(number.value());
-    }
-    if (value instanceof Value.Text text) {
-      return new Content.Text(text.value());
-    }
-    if (value instanceof Value.Truth truth) {
-      return new Content.Truth(truth.value());
-    }
-    return value instanceof Value.Fault fault
-        ? new Content.Fault(fault.code())
-        : new Content.Blank();
-  }
-
   /** How a rule's value is shown. */
   static String format(Rule rule) {
     if (rule.holds() != Rule.Holds.NUMBER) {

@@ -173,7 +173,7 @@ final class LayoutSheet {
     down.put(
         1,
         waste
-            .map(value -> Entry.of(Entries.content(value)).as(Role.PLAIN).format("0.0%"))
+            .map(value -> Entry.of(value.content()).as(Role.PLAIN).format("0.0%"))
             .orElseGet(() -> Entries.computed("NA()", "0.0%")));
     down.put(4, Entries.unit(rule.name()));
     draft.name(rule.name(), down.there(1));

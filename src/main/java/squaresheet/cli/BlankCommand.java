@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.binding.FieldSheet;
-import squaresheet.sheet.DraftSheet.Paper;
 
 /** Writes a blank field sheet to print. */
 @Command(
@@ -22,11 +20,8 @@ final class BlankCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The workbook to write.")
   private Path file;
 
-  @Option(
-      names = "--paper",
-      paramLabel = "SIZE",
-      description = "letter or a4; letter unless given.")
-  private Paper paper = Paper.LETTER;
+  @Mixin
+  private PaperOption paper;
 
   @Mixin
   private ForceOption force;
@@ -37,7 +32,7 @@ final class BlankCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    force.saving(console).workbook(FieldSheet.blank(paper), file);
+    force.saving(console).workbook(FieldSheet.blank(paper.size()), file);
     return Exit.FINE.code();
   }
 }

@@ -17,7 +17,6 @@ import squaresheet.finding.Read;
 import squaresheet.job.Company;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
-import squaresheet.sheet.DraftSheet.Paper;
 
 /** Turns a filled field sheet into a job workbook. */
 @Command(
@@ -58,11 +57,8 @@ final class ImportCommand implements Callable<Integer> {
           "How numbers are written on the sheet, such as en-US or de-DE (decimal comma); en-US unless given.")
   private String locale = "en-US";
 
-  @Option(
-      names = "--paper",
-      paramLabel = "SIZE",
-      description = "letter or a4; letter unless given.")
-  private Paper paper = Paper.LETTER;
+  @Mixin
+  private PaperOption paper;
 
   @Mixin
   private ForceOption force;
@@ -100,7 +96,7 @@ final class ImportCommand implements Callable<Integer> {
         .saving(console)
         .workbook(
             JobWorkbook.write(job.get().input(), job.get(), notes.value().orElseThrow())
-                .on(paper),
+                .on(paper.size()),
             target());
     long unread = notes.value().map(field -> field.unread().size()).orElse(0);
     JobSummary.of(job.get(), unread).forEach(console::say);

@@ -8,7 +8,6 @@ import squaresheet.binding.CellMap;
 import squaresheet.finding.Read;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Formula;
-import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Edit;
@@ -60,7 +59,7 @@ final class Planted {
     Calculation calculation = Calculation.of(workbook);
     List<Edit> edits = new ArrayList<>();
     for (Map.Entry<Address, Formula> entry : calculation.formulas().entrySet()) {
-      Content now = content(calculation.value(entry.getKey()));
+      Content now = calculation.value(entry.getKey()).content();
       String text = workbook
           .sheet(entry.getKey().sheet())
           .orElseThrow()
@@ -75,20 +74,5 @@ final class Planted {
       }
     }
     return edits;
-  }
-
-  private static Content content(Value value) {
-    if (value instanceof Value.Number number) {
-      return new Content.Numeric(number.value());
-    }
-    if (value instanceof Value.Text text) {
-      return new Content.Text(text.value());
-    }
-    if (value instanceof Value.Truth truth) {
-      return new Content.Truth(truth.value());
-    }
-    return value instanceof Value.Fault fault
-        ? new Content.Fault(fault.code())
-        : new Content.Blank();
   }
 }

@@ -93,6 +93,20 @@ public sealed interface Value {
     return new Blank();
   }
 
+  /** This value as a cell holds it; blank where no cell holds such a thing. */
+  default Content content() {
+    if (this instanceof Number number) {
+      return new Content.Numeric(number.value());
+    }
+    if (this instanceof Text text) {
+      return new Content.Text(text.value());
+    }
+    if (this instanceof Truth truth) {
+      return new Content.Truth(truth.value());
+    }
+    return this instanceof Fault fault ? new Content.Fault(fault.code()) : new Content.Blank();
+  }
+
   /** Whether the library stands by this value (it may be a spreadsheet error). */
   default boolean isChecked() {
     return !(this instanceof NotChecked);

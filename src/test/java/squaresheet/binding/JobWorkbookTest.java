@@ -99,7 +99,7 @@ class JobWorkbookTest {
     for (Rule rule : PARTS.rulebook().rules()) {
       if (rule.per() == Rule.Per.JOB) {
         Address cell = book.name(rule.name()).flatMap(Workbook.Name::cell).orElseThrow();
-        Content model = Entries.content(takeoff.value(rule.name()));
+        Content model = takeoff.value(rule.name()).content();
         if (!isAlike(model, book.cell(cell).stored(), 1e-7)) {
           differ.add(rule.name() + ": " + model + ", cell " + book.cell(cell).stored());
         }

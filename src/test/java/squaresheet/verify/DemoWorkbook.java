@@ -133,7 +133,7 @@ final class DemoWorkbook {
     values.forEach((cell, value) -> {
       Entry old = entry(cell);
       sheet(cell)
-          .put(cell.ref(), new Entry(content(value), old.formula(), old.role(), old.format()));
+          .put(cell.ref(), new Entry(value.content(), old.formula(), old.role(), old.format()));
     });
     return draft.workbook();
   }
@@ -141,21 +141,6 @@ final class DemoWorkbook {
   /** The workbook with the values it had before it was spoilt. */
   Workbook stale() {
     return draft.workbook();
-  }
-
-  private static Content content(Value value) {
-    if (value instanceof Value.Number number) {
-      return new Content.Numeric(number.value());
-    }
-    if (value instanceof Value.Text text) {
-      return new Content.Text(text.value());
-    }
-    if (value instanceof Value.Truth truth) {
-      return new Content.Truth(truth.value());
-    }
-    return value instanceof Value.Fault fault
-        ? new Content.Fault(fault.code())
-        : new Content.Blank();
   }
 
   static Ref below(Address cell) {

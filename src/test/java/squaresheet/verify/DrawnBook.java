@@ -89,7 +89,8 @@ final class DrawnBook {
     List<String> external = new ArrayList<>();
     cells.forEach((name, entries) -> {
       SheetBuilder builder = Sheet.builder(name);
-      entries.forEach((ref, text) -> put(builder, ref, text, values.get(new Address(name, ref))));
+      entries.forEach((ref, text) ->
+          put(builder, ref, text, values.getOrDefault(new Address(name, ref), new Value.Blank())));
       settings
           .getOrDefault(name, List.of())
           .forEach(line -> set(builder, line, names, flags, external));
@@ -121,18 +122,8 @@ final class DrawnBook {
   }
 
   private static Content content(Value value) {
-    if (value instanceof Value.Number number) {
-      return new Content.Numeric(number.value());
-    }
-    if (value instanceof Value.Text text) {
-      return new Content.Text(text.value());
-    }
-    if (value instanceof Value.Truth truth) {
-      return new Content.Truth(truth.value());
-    }
-    return value instanceof Value.Fault fault
-        ? new Content.Fault(fault.code())
-        : new Content.Numeric(0);
+    Content content = value.content();
+    return content.isBlank() ? new Content.Numeric(0) : content;
   }
 
   private static Content typed(String text) {
