@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -17,12 +18,17 @@ import squaresheet.units.Length;
 /** Reads the tables and labels of a filled field sheet. */
 final class FieldReader {
 
+  /** The tables that a roof is taped into. */
+  private static final Set<String> TAPED = Set.of("planes", "openings", "edges", "corners");
+
   private final String file;
   private final Locale locale;
   private final DateSystem dates;
   private final List<FoundTable> tables = new ArrayList<>();
   private final Map<String, FoundLabel> labels = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
+  private final List<FieldNotes.Unread> stray = new ArrayList<>();
+  private final List<Finding> strayFindings = new ArrayList<>();
 
   FieldReader(String file, Locale locale, DateSystem dates, List<Grid> grids) {
     this.file = file;
@@ -33,6 +39,18 @@ final class FieldReader {
       tables.addAll(found);
       LabelFinder.find(grid, found, "job")
           .forEach(label -> labels.putIfAbsent(label.meaning().property(), label));
+      stray(grid, found);
+    }
+  }
+
+  /** Rows of a sheet with a table of the roof that stand in no table. */
+  private void stray(Grid grid, List<FoundTable> found) {
+    boolean upright = found.stream().noneMatch(FoundTable::isOnItsSide);
+    boolean taped = found.stream().anyMatch(table -> TAPED.contains(table.table()));
+    if (upright && taped) {
+      StrayRows rows = new StrayRows(grid, found, LabelFinder.all(grid, found, "job"));
+      stray.addAll(rows.readings());
+      strayFindings.addAll(rows.findings());
     }
   }
 
@@ -54,8 +72,10 @@ final class FieldReader {
               + " does not; bare numbers are taken as feet"));
     }
     RoofNotes notes = new RoofNotes(roof.planes(), tolerance(tape));
-    FieldNotes field =
-        new FieldNotes(notes, tape.declared(), texts(), roof.wording(), roof.unread());
+    findings.addAll(strayFindings);
+    List<FieldNotes.Unread> unread = new ArrayList<>(roof.unread());
+    unread.addAll(stray);
+    FieldNotes field = new FieldNotes(notes, tape.declared(), texts(), roof.wording(), unread);
     return Read.of(field, findings);
   }
 

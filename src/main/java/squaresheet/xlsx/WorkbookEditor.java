@@ -146,16 +146,19 @@ final class WorkbookEditor {
 
   private SheetChanges of(String sheet) {
     if (!partOfSheet.containsKey(key(sheet))) {
-      throw new Refusal(
-          "has no sheet '" + sheet + "' with cells to change; its sheets with cells are "
-              + String.join(
-                  ", ",
-                  list.sheets().stream()
-                      .filter(it -> partOfSheet.containsKey(key(it.name())))
-                      .map(it -> "'" + it.name() + "'")
-                      .toList()));
+      throw new Refusal("has no sheet '" + sheet + "' with cells to change; " + sheetsWithCells());
     }
     return changes.computeIfAbsent(key(sheet), fresh -> new SheetChanges());
+  }
+
+  private String sheetsWithCells() {
+    List<String> there = list.sheets().stream()
+        .filter(it -> partOfSheet.containsKey(key(it.name())))
+        .map(it -> "'" + it.name() + "'")
+        .toList();
+    return there.isEmpty()
+        ? "none of its sheets has any: its tabs hold charts alone"
+        : "its sheets with cells are " + String.join(", ", there);
   }
 
   private int styleOf(Address cell) throws IOException {

@@ -137,6 +137,31 @@ class FieldSheetTest {
   }
 
   @Test
+  void rows_under_every_table_are_told_and_the_rest_is_read() {
+    Read<FieldNotes> read = FieldSheet.read("""
+        Unit,feet
+        Plane,Shape,Eave,Up the slope,Pitch,Measured
+        A,rectangle,40',15',6/12,slope
+
+
+
+        Shed,rectangle,12,8,4/12,slope
+        ladder at the back
+        Wall offset,6 in
+        """, "tape.csv", Locale.ENGLISH);
+    assertThat(read.value().orElseThrow().roof().planes()).hasSize(1);
+    assertThat(all(read)).isEqualTo("""
+
+        ERROR tape.csv, line 7: a row must stand under the headings of a table, without two blank rows\
+         between, but stands outside every table; nothing of it is read: 'Shed | rectangle | 12 | 8 | 4/12 | slope'
+        NOTE tape.csv, line 8: words under the last table are for people; they do not go into the\
+         job: 'ladder at the back'""");
+    assertThat(read.value().orElseThrow().unread())
+        .extracting(FieldNotes.Unread::written)
+        .containsExactly(List.of("Shed", "rectangle", "12", "8", "4/12", "slope"));
+  }
+
+  @Test
   void a_metric_sheet_with_decimal_commas_and_semicolons_is_read() {
     Read<FieldNotes> read = FieldSheet.read("""
         Job;;;;;

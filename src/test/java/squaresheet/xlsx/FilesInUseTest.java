@@ -178,6 +178,26 @@ class FilesInUseTest {
   }
 
   @Test
+  void a_workbook_of_charts_alone_says_that_none_of_its_tabs_has_cells() throws IOException {
+    Map<String, byte[]> parts = parts("");
+    change(
+        parts,
+        "xl/workbook.xml",
+        "<sheet name=\"Planes\" sheetId=\"1\" r:id=\"rId1\"/>",
+        "<sheet name=\"Chart\" sheetId=\"2\" r:id=\"rId9\"/>");
+    add(
+        parts,
+        "rId9",
+        "chartsheet",
+        "chartsheets/sheet1.xml",
+        "<chartsheet xmlns=\"" + Family.TRANSITIONAL.main + "\"/>");
+    Path file = write(parts);
+    assertThat(edit(file, new Edit.SetContent(Address.of("Chart", "A1"), new Content.Numeric(1))))
+        .containsExactly("'used.xlsx' has no sheet 'Chart' with cells to change; none of its sheets"
+            + " has any: its tabs hold charts alone");
+  }
+
+  @Test
   void what_one_edit_adds_to_a_sheet_stands_in_the_order_of_the_standard() throws IOException {
     Path file = write(parts("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>"));
     assertThat(edit(
