@@ -157,7 +157,7 @@ final class LayoutSheet {
   private void inches(String label, String formula) {
     down.put(0, Entries.label(label));
     down.put(1, Entries.computed(formula, "0.00##"));
-    down.put(4, Entries.unit(formula));
+    down.put(4, Entries.unit(parts.rulebook().rule(formula).isPresent() ? formula : ""));
     down.skip(1);
   }
 

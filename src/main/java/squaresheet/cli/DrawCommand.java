@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,16 +66,22 @@ final class DrawCommand implements Callable<Integer> {
       drawings.add(Drawings.plane(plan));
       plan.starters().forEach(starter -> drawings.add(Drawings.starter(plan, starter)));
     }
-    CrewSheet crew = CrewSheet.of(
-        layout,
-        job.input().card().name(),
-        job.takeoff().number("tear_off_layers").orElse(0.0));
+    CrewSheet crew = CrewSheet.of(layout, job.input().card().name(), deck(job, layout));
     OrderSheet order = OrderSheet.of(job.orderList(), job.input().card().name());
     drawings.add(crew.drawing());
     drawings.add(order.drawing());
     write(drawings);
     crew.lines().forEach(console::say);
     return Exit.FINE.code();
+  }
+
+  private static CrewSheet.Deck deck(JobResult job, RoofLayout layout) {
+    List<CoursePlan> plans = layout.plans();
+    List<String> doubled = IntStream.range(0, plans.size())
+        .filter(row -> job.takeoff().number("underlayment_layers", row).orElse(1.0) > 1)
+        .mapToObj(row -> plans.get(row).plane().id())
+        .toList();
+    return new CrewSheet.Deck(job.takeoff().number("tear_off_layers").orElse(0.0), doubled);
   }
 
   private void write(List<Drawing> drawings) {

@@ -46,6 +46,14 @@ public record StarterJoints(
    */
   public record KeepAway(Length from, Length to, long shingle, Length into) {}
 
+  /**
+   * A starter piece cut shorter than a whole one, so that the joints after it come clear.
+   *
+   * @param from where it begins along the eave; the first one at 0
+   * @param piece how long it is cut
+   */
+  public record Cut(Length from, Length piece) {}
+
   public StarterJoints {
     refuse("a starter piece", starter, starter);
     refuse("the first starter piece", starterCut, starter);
@@ -119,6 +127,33 @@ public record StarterJoints(
       best = other.isBetterThan(best) ? other : best;
     }
     return best;
+  }
+
+  /**
+   * The fewest pieces to cut, from the first on, so that no starter joint clashes: after each, whole pieces follow up to the
+   * next. Nothing where no cut on the given marks and not under {@code shortest} keeps a joint clear.
+   */
+  public Optional<List<Cut>> cuts(Length mark, Length shortest) {
+    List<Cut> cuts = new ArrayList<>();
+    Length from = Length.ZERO;
+    Optional<Joint> clash = Optional.empty();
+    do {
+      StarterJoints rest = after(from).withBestCut(mark, shortest);
+      clash = rest.firstClash();
+      if (clash.isPresent() && clash.get().number() == 1) {
+        return Optional.empty();
+      }
+      cuts.add(new Cut(from, rest.starterCut()));
+      from = from.plus(clash.map(joint -> joint.at().minus(starter)).orElse(Length.ZERO));
+    } while (clash.isPresent());
+    return Optional.of(List.copyOf(cuts));
+  }
+
+  /** The rest of the eave, begun anew at a joint of the starter. */
+  private StarterJoints after(Length from) {
+    long next = 1 + Math.floorMod(shingleCut.units() - from.units() - 1, shingle.units());
+    return new StarterJoints(
+        starter, starter, shingle, new Length(next), eave.minus(from), minimum);
   }
 
   private Length lastMark(Length mark) {

@@ -26,18 +26,34 @@ public record CrewSheet(String title, List<Section> sections) {
     }
   }
 
+  /**
+   * What lies under the courses.
+   *
+   * @param layersTornOff old layers that come off first; 0 on a bare deck
+   * @param doubled names of the planes that take two layers of underlayment
+   */
+  public record Deck(double layersTornOff, List<String> doubled) {
+
+    /** Nothing to tear off, one layer of underlayment everywhere. */
+    public static final Deck BARE = new Deck(0, List.of());
+
+    public Deck {
+      doubled = List.copyOf(doubled);
+    }
+  }
+
   public CrewSheet {
     sections = List.copyOf(sections);
   }
 
   /** The crew sheet of a layout on a bare deck. */
   public static CrewSheet of(RoofLayout layout, String job) {
-    return of(layout, job, 0);
+    return of(layout, job, Deck.BARE);
   }
 
-  /** The crew sheet of a layout where so many old layers come off first. */
-  public static CrewSheet of(RoofLayout layout, String job, double layersTornOff) {
-    return new CrewSheet("Crew sheet: " + job, new CrewWords(layout, layersTornOff).sections());
+  /** The crew sheet of a layout over such a deck. */
+  public static CrewSheet of(RoofLayout layout, String job, Deck deck) {
+    return new CrewSheet("Crew sheet: " + job, new CrewWords(layout, deck).sections());
   }
 
   /** All of it as lines of text: the title, then each heading and its lines; no empty lines. */

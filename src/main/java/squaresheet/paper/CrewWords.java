@@ -10,7 +10,6 @@ import squaresheet.courses.EaveStarter;
 import squaresheet.courses.LayoutSettings;
 import squaresheet.courses.Lines;
 import squaresheet.courses.RoofLayout;
-import squaresheet.courses.StarterJoints;
 import squaresheet.product.Shingle;
 import squaresheet.roof.EdgeKind;
 import squaresheet.units.Direction;
@@ -31,13 +30,13 @@ final class CrewWords {
   private static final int TAPE_MARKS = 16;
 
   private final RoofLayout layout;
-  private final double layersTornOff;
+  private final CrewSheet.Deck deck;
   private final LayoutSettings settings;
   private final Graduation tape;
 
-  CrewWords(RoofLayout layout, double layersTornOff) {
+  CrewWords(RoofLayout layout, CrewSheet.Deck deck) {
     this.layout = layout;
-    this.layersTornOff = layersTornOff;
+    this.deck = deck;
     this.settings = layout.settings();
     this.tape = settings.spacing().tape();
   }
@@ -63,7 +62,7 @@ final class CrewWords {
     lines.add("Ladder: foot out a quarter of its length, " + high("3 ft", "0.9 m")
         + " above the landing, tied.");
     lines.add("Keep clear of power lines. Spread bundles over the deck. Water and shade.");
-    if (layersTornOff > 0) {
+    if (deck.layersTornOff() > 0) {
       lines.add("Old material may contain asbestos: have it tested before tear-off.");
     }
     lines.add("The product's printed instructions and local code come first.");
@@ -72,7 +71,8 @@ final class CrewWords {
 
   private List<String> order() {
     List<String> steps = new ArrayList<>(List.of(
-        "Eave metal, then ice barrier and underlayment, then rake metal.", "Snap every line."));
+        "Eave metal, then ice barrier and underlayment, then rake metal." + doubled(),
+        "Snap every line."));
     steps.add("Starter on every eave"
         + (settings.starting().onRakes() && has(EdgeKind.RAKE) ? " and rake." : "."));
     steps.add("First course along the whole eave.");
@@ -87,6 +87,12 @@ final class CrewWords {
     List<String> numbered = new ArrayList<>();
     steps.forEach(step -> numbered.add(numbered.size() + 1 + ". " + step));
     return numbered;
+  }
+
+  private String doubled() {
+    return deck.doubled().isEmpty()
+        ? ""
+        : " Underlayment doubled, low slope: " + String.join(", ", deck.doubled()) + ".";
   }
 
   private boolean has(EdgeKind kind) {
@@ -151,14 +157,13 @@ final class CrewWords {
   }
 
   private String clash(CoursePlan plan, EaveStarter eave) {
-    StarterJoints best =
-        eave.joints().withBestCut(tape.mark(), settings.joints().sliver());
-    String until = best.firstClash()
-        .map(clash -> ", one cut short before " + clash.at().show(tape))
-        .orElse("");
     String where =
-        plan.plane().id() + (plan.starters().size() > 1 ? " " + eave.side().name() : "");
-    return where + ": " + show(best.starterCut()) + until;
+        plan.plane().id() + (plan.starters().size() > 1 ? ", " + Words.eave(plan, eave) : "");
+    return where + ": "
+        + eave.joints()
+            .cuts(tape.mark(), settings.joints().sliver())
+            .map(cuts -> Words.cuts(cuts, tape))
+            .orElse("no first piece keeps the joints clear, ask before laying");
   }
 
   private List<String> nails() {

@@ -78,7 +78,7 @@ final class PlanePicture {
         "%sPitch %s.  %s, each showing %s, the last %s.  A line every %s.  Marks are pulled up from the first-course"
             + " line.%s",
         plan.isTooFlat() ? Words.TOO_FLAT + "  " : "",
-        plan.plane().pitch().show(),
+        Words.pitch(plan.plane().pitch(), tape),
         Words.counted(plan.courses()),
         Words.exposure(plan.interval(), tape),
         plan.reach().lastCourse().show(tape),

@@ -16,7 +16,11 @@ final class StarterPicture {
 
   private static final int WIDTH = 792;
   private static final double MARGIN = 30;
-  private static final double HEAD = 128;
+  /** Down to the words under the title. */
+  private static final double WORDS = 58;
+  /** Over a row, for the words that say where it begins. */
+  private static final double ROW_TITLE = 24;
+
   private static final double ROW = 122;
   private static final double FOOT = 62;
   private static final double COURSE = 30;
@@ -27,11 +31,12 @@ final class StarterPicture {
 
   private static final int MOST_ROWS = 5;
 
+  private static final Font SUMMARY = Type.plain(11);
+  private static final Font VERDICT = Type.bold(12);
   private static final Font NUMBER = Type.bold(12);
   private static final Font SMALL = Type.plain(10.5);
 
   private final CoursePlan plan;
-  private final EaveStarter starter;
   private final StarterJoints joints;
   private final Graduation tape;
   private final Pen pen;
@@ -40,7 +45,6 @@ final class StarterPicture {
 
   private StarterPicture(CoursePlan plan, EaveStarter starter, Pen pen) {
     this.plan = plan;
-    this.starter = starter;
     this.joints = starter.joints();
     this.tape = plan.settings().spacing().tape();
     this.pen = pen;
@@ -49,13 +53,11 @@ final class StarterPicture {
   }
 
   static Drawing of(CoursePlan plan, EaveStarter starter) {
-    int high = (int) Math.round(HEAD + rows(starter.joints()) * ROW + FOOT);
-    return new Drawing(
-        title(plan, starter), WIDTH, high, pen -> new StarterPicture(plan, starter, pen).paint());
-  }
-
-  private static String title(CoursePlan plan, EaveStarter starter) {
-    return "Starter, plane " + plan.plane().id() + ", " + starter.side().name();
+    StarterWords words = new StarterWords(plan, starter);
+    double head = head(words);
+    int high = (int) Math.round(head + rows(starter.joints()) * ROW + FOOT);
+    return new Drawing(words.title(), WIDTH, high, pen -> new StarterPicture(plan, starter, pen)
+        .paint(words, head));
   }
 
   private static double rowLength(StarterJoints joints) {
@@ -67,56 +69,23 @@ final class StarterPicture {
     return (int) Math.ceil(joints.eave().toInches() / rowLength(joints) - 1e-6);
   }
 
-  private void paint() {
-    pen.text(title(plan, starter), MARGIN, MARGIN + 8, Type.bold(20), Pen.Stand.RIGHT_OF);
-    double below =
-        pen.paragraph(summary(), MARGIN, MARGIN + 24, WIDTH - 2 * MARGIN, Type.plain(11));
-    pen.paragraph(verdict(), MARGIN, MARGIN + 28 + below, WIDTH - 2 * MARGIN, Type.bold(12));
+  /** Where the strips begin: below the words, however many lines they take. */
+  private static double head(StarterWords words) {
+    return WORDS
+        + Pen.height(words.summary(), WIDTH - 2 * MARGIN, SUMMARY)
+        + Pen.height(words.verdict(), WIDTH - 2 * MARGIN, VERDICT)
+        + ROW_TITLE;
+  }
+
+  private void paint(StarterWords words, double head) {
+    double wide = WIDTH - 2 * MARGIN;
+    pen.text(words.title(), MARGIN, MARGIN + 8, Type.bold(20), Pen.Stand.RIGHT_OF);
+    double below = pen.paragraph(words.summary(), MARGIN, WORDS - 4, wide, SUMMARY);
+    pen.paragraph(words.verdict(), MARGIN, WORDS + below, wide, VERDICT);
     for (int row = 0; row < rows(joints); row++) {
-      row(row, HEAD + row * ROW);
+      row(row, head + row * ROW);
     }
-    legend(HEAD + rows(joints) * ROW + 14);
-  }
-
-  private String summary() {
-    return "Begin the starter with " + piece(joints.starterCut(), joints.starter())
-        + ", the first course with " + piece(joints.shingleCut(), joints.shingle())
-        + ", both at the "
-        + plan.settings().joints().from().name().toLowerCase(java.util.Locale.ROOT)
-        + " end. The number under each starter joint is how far it stands from the nearest joint above; at least "
-        + joints.minimum().showOnTape(tape) + ".";
-  }
-
-  private String piece(Length cut, Length whole) {
-    return cut.equals(whole)
-        ? "a whole piece of " + whole.showOnTape(tape)
-        : "a piece cut to " + cut.showOnTape(tape);
-  }
-
-  private String verdict() {
-    if (plan.isTooFlat()) {
-      return Words.TOO_FLAT;
-    }
-    int clashes = joints.clashes().size();
-    return joints
-        .firstClash()
-        .map(first -> String.format(
-            "%d of %d joints too near, the first at %s.  %s",
-            clashes, joints.joints().size(), first.at().show(tape), cure()))
-        .orElse("No joint is too near another.");
-  }
-
-  /** The first piece that avoids them all, or puts the first off longest. */
-  private String cure() {
-    StarterJoints best =
-        joints.withBestCut(tape.mark(), plan.settings().joints().sliver());
-    String cut = "Begin with " + best.starterCut().showOnTape(tape) + " instead: ";
-    if (best.clearUntil().compareTo(joints.clearUntil()) <= 0) {
-      return "No other first piece does better.";
-    }
-    return best.firstClash()
-        .map(later -> cut + "clear up to " + later.at().show(tape) + ".")
-        .orElse(cut + "all clear.");
+    legend(head + rows(joints) * ROW + 14);
   }
 
   private void row(int row, double top) {

@@ -171,7 +171,7 @@ class LayoutSheetTest {
         .hasSize((int) (1 + planes + 7));
     assertThat(sheet.pictures())
         .extracting(DraftSheet.Picture::description)
-        .contains("Roof", "Plane Front", "Starter, plane Front, side 4");
+        .contains("Roof", "Plane Front", "Starter, plane Front, eave 2 of 2 from the left");
   }
 
   /** Letter and A4 on their long side hold 504 and 487 points under the margins and the foot; A4 is shrunk to its width. */

@@ -2,7 +2,10 @@ package squaresheet.courses;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -134,6 +137,71 @@ class StarterJointsTest {
       Length until = clashes.isEmpty() ? joints.eave() : clashes.get(0).at();
       assertThat(until).isLessThanOrEqualTo(best.clearUntil());
     }
+  }
+
+  @Property(tries = 200)
+  void pieces_cut_as_told_keep_every_joint_clear_and_one_cut_fewer_does_not(
+      @ForAll @LongRange(min = 30, max = 90) long starter,
+      @ForAll @LongRange(min = 30, max = 90) long shingle,
+      @ForAll @LongRange(min = 1, max = 90) long first,
+      @ForAll @LongRange(min = 50, max = 900) long eave) {
+    long least = shingle / 5;
+    long joint = 1 + first % shingle;
+    StarterJoints joints = new StarterJoints(
+        new Length(starter),
+        new Length(starter),
+        new Length(shingle),
+        new Length(joint),
+        new Length(eave),
+        new Length(least));
+    List<StarterJoints.Cut> cuts = joints.cuts(new Length(1), new Length(1)).orElse(List.of());
+    long reached = reach(starter, shingle, joint, least, eave, Math.max(0, cuts.size() - 1));
+    assertThat(cuts.isEmpty() || reached < eave)
+        .as("by trying every place and length of one cut fewer")
+        .isTrue();
+    assertThat(cuts.isEmpty() || isClear(walked(cuts, starter, eave), joint, shingle, least))
+        .isTrue();
+  }
+
+  /** The joints of pieces laid one after the other, cut where told. */
+  private static List<Long> walked(List<StarterJoints.Cut> cuts, long starter, long eave) {
+    List<Long> walked = new ArrayList<>();
+    for (long at = 0; at < eave; ) {
+      long from = at;
+      at += cuts.stream()
+          .filter(cut -> cut.from().units() == from)
+          .mapToLong(cut -> cut.piece().units())
+          .findFirst()
+          .orElse(starter);
+      walked.add(at);
+    }
+    walked.remove(walked.size() - 1);
+    return walked;
+  }
+
+  private static boolean isClear(List<Long> at, long first, long shingle, long least) {
+    return at.stream().allMatch(each -> nearest(each, first, shingle) >= least);
+  }
+
+  /** How far so many cuts can bring a starter without a clash, by trying them all; the eave where to its end. */
+  private static long reach(
+      long starter, long shingle, long first, long least, long eave, int cuts) {
+    TreeSet<Long> begins = new TreeSet<>(Set.of(0L));
+    long furthest = 0;
+    for (int used = 0; used < cuts; used++) {
+      TreeSet<Long> next = new TreeSet<>();
+      for (long begin : begins) {
+        for (long cut = 1; cut <= starter; cut++) {
+          long at = begin + cut;
+          for (; at < eave && nearest(at, first, shingle) >= least; at += starter) {
+            next.add(at);
+          }
+          furthest = Math.max(furthest, Math.min(at, eave));
+        }
+      }
+      begins = next;
+    }
+    return furthest;
   }
 
   private static StarterJoints joints(Length starter, Length cut, Length shingle) {

@@ -80,15 +80,39 @@ class CrewSheetTest {
   @Test
   void where_old_layers_come_off_the_crew_is_warned_of_asbestos() {
     String caution = "Old material may contain asbestos: have it tested before tear-off.";
-    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane", 2).lines())
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane", new CrewSheet.Deck(2, List.of()))
+            .lines())
         .as("the usual caution; tested before it is disturbed: common practice, no source")
         .contains(caution);
     assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines()).doesNotContain(caution);
   }
 
   @Test
+  void planes_of_low_slope_are_named_for_their_doubled_underlayment() {
+    CrewSheet.Deck low = new CrewSheet.Deck(0, List.of("porch", "wing"));
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane", low).lines())
+        .as("two layers from 2:12 up to 4:12: IRC R905.1.1")
+        .contains(
+            "1. Eave metal, then ice barrier and underlayment, then rake metal. Underlayment doubled, low slope: porch,"
+                + " wing.");
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines())
+        .noneMatch(line -> line.contains("doubled"));
+  }
+
+  @Test
+  void a_starter_is_told_with_every_piece_to_cut() {
+    assertThat(CrewSheet.of(Sample.layout(), "Larch Lane").lines())
+        .as("the cuts are held against a walk along the eave in StarterJointsTest")
+        .anyMatch(line ->
+            line.matches("Begin otherwise on front: [^;]*\", and one cut to [^;]* at \\d+'.*"))
+        .noneMatch(line -> line.contains("cut short"));
+  }
+
+  @Test
   void the_crew_sheet_is_one_page_in_letters_large_enough_to_read() throws Exception {
-    Drawing page = CrewSheet.of(Sample.layout(), "Larch Lane", 1).drawing();
+    Drawing page = CrewSheet.of(
+            Sample.layout(), "Larch Lane", new CrewSheet.Deck(1, List.of("deck", "porch")))
+        .drawing();
     assertThat(page.height()).isEqualTo(792);
     assertThat(Lettering.of(page.svg()))
         .allSatisfy(text ->

@@ -18,7 +18,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import squaresheet.courses.CoursePlan;
 import squaresheet.courses.LayoutSettings;
 import squaresheet.courses.RoofLayout;
+import squaresheet.geometry.Point;
+import squaresheet.roof.EdgeKind;
+import squaresheet.roof.PlaneNotes;
+import squaresheet.roof.Shape;
 import squaresheet.units.Graduation;
+import squaresheet.units.Length;
+import squaresheet.units.Pitch;
 
 class DrawingTest {
 
@@ -114,11 +120,48 @@ class DrawingTest {
         .extracting(Lettering.Placed::text)
         .as(
             "by hand: 36 under 39 3/8 from 7: 43 is 3 5/8 past 39 3/8; 79 is 1/4 past 78 3/4; from 32 3/8 the first joint stands 7 in before one and"
-                + " draws away by 3 3/8 each time, until the ninth, 320 3/8, stands 5 3/8 behind the one before")
+                + " draws away by 3 3/8 each time, until the ninth, 320 3/8, stands 5 3/8 behind the one before; so the ninth piece, from 284 3/8 on, is cut")
         .contains("3 5/8\"", "1/4\"")
-        .anyMatch(
-            text -> text.startsWith(
-                "4 of 12 joints too near, the first at 3' 7\".  Begin with 32 3/8\" instead: clear up to 26' 8 3/8\"."));
+        .anyMatch(text -> text.startsWith("4 of 12 joints too near, the first at 3' 7\"."))
+        .anyMatch(text -> text.contains("32 3/8\", and one cut to")
+            && text.endsWith("at 23' 8 3/8\" instead: all clear."));
+  }
+
+  @Test
+  void a_strip_of_a_plane_too_flat_to_shingle_says_so_and_not_where_to_begin() throws Exception {
+    CoursePlan deck = Sample.flatAndShelf().plans().get(0);
+    Drawing drawing = Drawings.starter(deck, deck.starters().get(0));
+    assertThat(Lettering.of(drawing.svg()))
+        .extracting(Lettering.Placed::text)
+        .contains("Pitch 1:12; laminated may be laid from 2:12 up.", Words.TOO_FLAT)
+        .noneMatch(text -> text.startsWith("Begin"));
+  }
+
+  @Test
+  void on_a_metric_tape_a_pitch_is_told_by_its_angle() {
+    assertThat(Words.pitch(Pitch.nearestDegrees(30), Graduation.MILLIMETRE))
+        .as("tan 30° is 0.57735, of 12 is 6.928")
+        .isEqualTo("30° (6.93:12)");
+    assertThat(Words.pitch(Pitch.of(6), Graduation.INCH)).isEqualTo("6:12");
+  }
+
+  @Test
+  void several_eaves_of_a_plane_are_counted_from_the_left() {
+    Shape stepped = new Shape.Polygon(List.of(
+        Point.ORIGIN,
+        new Point(Length.parse("10'"), Length.ZERO),
+        new Point(Length.parse("10'"), Length.parse("4'")),
+        new Point(Length.parse("18'"), Length.parse("4'")),
+        new Point(Length.parse("18'"), Length.parse("12'")),
+        new Point(Length.ZERO, Length.parse("12'"))));
+    PlaneNotes notes = new PlaneNotes("front", stepped, PlaneNotes.Measured.ON_SLOPE, Pitch.of(6));
+    CoursePlan plan = Sample.layout(
+            LayoutSettings.standard(), notes.with(PlaneNotes.SideNotes.of("side 3", EdgeKind.EAVE)))
+        .plans()
+        .get(0);
+    assertThat(plan.starters())
+        .extracting(starter -> Words.eave(plan, starter))
+        .containsExactlyInAnyOrder("eave 1 of 2 from the left", "eave 2 of 2 from the left");
   }
 
   @Test

@@ -57,7 +57,7 @@ final class Sample {
     return layout(LayoutSettings.standard(), deck(), shelf("shelf"));
   }
 
-  private static RoofLayout layout(LayoutSettings settings, PlaneNotes... planes) {
+  static RoofLayout layout(LayoutSettings settings, PlaneNotes... planes) {
     Roof roof = Roof.resolve(RoofNotes.of(planes)).value().orElseThrow();
     return RoofLayout.of(roof, products(), settings).value().orElseThrow();
   }
