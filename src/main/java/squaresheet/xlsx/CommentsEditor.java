@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Ref;
 
@@ -44,7 +46,9 @@ final class CommentsEditor {
         text.root().child("authors").orElseThrow(() -> new Refusal("has notes without authors"));
     list.children.forEach(each -> authors.putIfAbsent(text.inside(each), authors.size()));
     StringBuilder fresh = new StringBuilder();
+    Set<String> conversations = conversations();
     for (Edit.SetComment comment : comments) {
+      refuseWithin(conversations, comment.cell().ref());
       if (pin(text, comment, author(text, list, authors, comment.author()))) {
         fresh.append(box(comment.cell().ref()));
       }
@@ -66,6 +70,23 @@ final class CommentsEditor {
     relations.type(
         part, "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml");
     return bundle.text(part);
+  }
+
+  /** The cells that people talk about; there a note only repeats the talk for programs that know of none. */
+  private Set<String> conversations() throws IOException {
+    Optional<String> talk = related("/threadedComment");
+    return talk.isEmpty()
+        ? Set.of()
+        : bundle.text(talk.get()).root().children.stream()
+            .map(each -> each.attribute("ref"))
+            .collect(Collectors.toSet());
+  }
+
+  private static void refuseWithin(Set<String> conversations, Ref ref) {
+    if (conversations.contains(ref.toString())) {
+      throw new Refusal(
+          "has a conversation on " + ref + ", which only the program it was written in can change");
+    }
   }
 
   private Optional<String> related(String kind) throws IOException {
@@ -109,10 +130,6 @@ final class CommentsEditor {
     if (old.isEmpty()) {
       text.append(list, markup);
       return true;
-    }
-    if (text.inside(old.get()).contains("[Threaded comment]")) {
-      throw new Refusal(
-          "has a conversation on " + ref + ", which only the program it was written in can change");
     }
     text.replace(old.get(), markup);
     return false;

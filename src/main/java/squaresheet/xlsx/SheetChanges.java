@@ -19,4 +19,8 @@ final class SheetChanges {
   CellChange cell(Ref ref) {
     return cells.computeIfAbsent(ref, fresh -> new CellChange());
   }
+
+  boolean changesContent() {
+    return cells.values().stream().anyMatch(CellChange::changesContent);
+  }
 }

@@ -92,7 +92,7 @@ final class WorkbookEditor {
     if (formulas) {
       book.dropCalculationChain();
     }
-    if (changes.values().stream().anyMatch(it -> !it.cells.isEmpty())) {
+    if (changes.values().stream().anyMatch(SheetChanges::changesContent)) {
       book.recalculate();
     }
     book.finish();

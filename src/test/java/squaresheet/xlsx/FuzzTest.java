@@ -6,45 +6,53 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
-import squaresheet.sheet.Address;
-import squaresheet.sheet.Content;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
 /**
- * Files with random damage: whatever it is, reading and editing give a workbook or a sentence. Short in the build; {@code
- * -Dsquaresheet.fuzz=20000} makes it long, {@code -Dsquaresheet.seed=…} repeats a run.
+ * Files with random damage: whatever it is, reading and editing give a workbook or a sentence. Short in the build, ten minutes
+ * with the profile {@code fuzz}; {@code -Dsquaresheet.seed=…} repeats a run.
  */
 class FuzzTest {
+
+  private static final int LEAST = 90;
 
   @TempDir
   Path folder;
 
   @Test
   void damage_of_any_kind_costs_at_most_a_sentence() throws IOException {
-    byte[] whole = Rich.workbook();
-    Files.write(folder.resolve("whole.xlsx"), whole);
-    Map<String, byte[]> parts = ZipParts.of(folder.resolve("whole.xlsx"));
+    List<Map<String, byte[]>> books = List.of(rich(), Everything.parts());
     Random random = new Random(Long.getLong("squaresheet.seed", 20_260_101L));
-    for (int i = 0; i < Integer.getInteger("squaresheet.fuzz", 90); i++) {
-      byte[] damaged = i % 3 == 0 ? flip(whole, random) : ZipParts.zip(damage(parts, random));
+    long end =
+        System.nanoTime() + TimeUnit.SECONDS.toNanos(Long.getLong("squaresheet.fuzz.seconds", 0));
+    for (int i = 0; i < LEAST || System.nanoTime() < end; i++) {
+      Map<String, byte[]> parts = books.get(i % books.size());
+      byte[] damaged =
+          i % 3 == 0 ? flip(ZipParts.zip(parts), random) : ZipParts.zip(damage(parts, random));
       Path file = Files.write(folder.resolve("damaged.xlsx"), damaged);
-      use(file);
+      use(file, random.nextInt(OneEdit.values().length + 1));
     }
+  }
+
+  private Map<String, byte[]> rich() throws IOException {
+    return ZipParts.of(Files.write(folder.resolve("whole.xlsx"), Rich.workbook()));
   }
 
   private static byte[] flip(byte[] whole, Random random) {
     byte[] damaged = whole.clone();
-    for (int n = random.nextInt(8); n >= 0; n--) {
+    for (int n = damaged.length == 0 ? -1 : random.nextInt(8); n >= 0; n--) {
       damaged[random.nextInt(damaged.length)] = (byte) random.nextInt();
     }
     return damaged;
@@ -57,7 +65,7 @@ class FuzzTest {
     byte[] part = parts.get(name);
     switch (random.nextInt(5)) {
       case 0 -> damaged.remove(name);
-      case 1 -> damaged.put(name, java.util.Arrays.copyOf(part, random.nextInt(part.length + 1)));
+      case 1 -> damaged.put(name, Arrays.copyOf(part, random.nextInt(part.length + 1)));
       case 2 -> damaged.put(name, parts.get(names.get(random.nextInt(names.size()))));
       case 3 -> damaged.put(name, flip(part, random));
       default -> damaged.put(name, moved(part, random));
@@ -75,16 +83,23 @@ class FuzzTest {
     return damaged;
   }
 
-  private void use(Path file) {
+  private void use(Path file, int edit) {
     Read<Workbook> read = Xlsx.read(file);
     assertThat(read.value().isPresent() || !read.findings().isEmpty()).isTrue();
     read.findings().forEach(FuzzTest::sentence);
     read.value().ifPresent(it -> it.sheets().forEach(FuzzTest::walk));
-    Edit edit = new Edit.SetContent(Address.of("Planes", "B2"), new Content.Numeric(1));
     Read<Saved> saved =
-        Xlsx.edit(file, List.of(edit), folder.resolve("edited.xlsx"), Existing.REPLACE);
+        Xlsx.edit(file, edits(edit), folder.resolve("edited.xlsx"), Existing.REPLACE);
     saved.findings().forEach(FuzzTest::sentence);
     assertThat(saved.value().isPresent() || !saved.findings().isEmpty()).isTrue();
+  }
+
+  /** One edit by its number, or all of them by the number behind the last. */
+  private static List<Edit> edits(int number) {
+    OneEdit[] all = OneEdit.values();
+    return number < all.length
+        ? all[number].alone()
+        : Arrays.stream(all).flatMap(each -> each.alone().stream()).toList();
   }
 
   private static void walk(Sheet sheet) {
