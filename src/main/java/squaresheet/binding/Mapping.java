@@ -4,9 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +14,7 @@ import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
+import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
 /** A small file that says which cell is which: sheet, cell, table, property, unit, items. */
@@ -117,10 +116,14 @@ final class Mapping {
     return Optional.empty();
   }
 
-  /** The name of the sheet; a mark that keeps a name from being taken for a formula falls away. */
+  /** The name of the sheet, as it stands in the workbook or as a csv must write it. */
   private String sheet(String written) {
-    boolean marked = written.startsWith("'") && book.sheet(written).isEmpty();
-    return marked ? written.substring(1) : written;
+    return book.sheets().stream()
+        .map(Sheet::name)
+        .filter(name -> book.sheet(written).isEmpty())
+        .filter(name -> Content.safeForCsv(name).equalsIgnoreCase(written))
+        .findFirst()
+        .orElse(written);
   }
 
   private void says(NamedCsvRecord line, String sentence) {
@@ -134,48 +137,40 @@ final class Mapping {
 
   /** The list as a file to fill in: what is sure, then what is not, then the columns that nothing is bound to. */
   static String write(Workbook book, List<Guess> guesses, List<Finding> unbound) {
-    StringWriter text = new StringWriter();
-    try (CsvWriter csv = CsvWriter.builder().build(text)) {
-      csv.writeComment(
-          " property: what the cell or the column under it is; - leaves it unbound, ? is not answered yet");
-      csv.writeComment(" tables and their properties: " + String.join(", ", Words.tables())
-          + ", job; see docs/binding.md");
-      csv.writeRecord(HEADINGS);
-      guesses.forEach(guess -> csv.writeRecord(line(book, guess)));
-      unbound.forEach(finding -> line(book, finding).ifPresent(csv::writeRecord));
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.toString();
+    List<List<String>> rows = new ArrayList<>(List.of(HEADINGS));
+    guesses.forEach(guess -> rows.add(line(book, guess)));
+    unbound.forEach(finding -> line(book, finding).ifPresent(rows::add));
+    return Content.csv(
+        List.of(
+            "property: what the cell or the column under it is; - leaves it unbound, ? is not answered yet",
+            "tables and their properties: " + String.join(", ", Words.tables())
+                + ", job; see docs/binding.md"),
+        rows);
   }
 
   private static List<String> line(Workbook book, Guess guess) {
     return List.of(
-        safe(guess.at().sheet()),
+        guess.at().sheet(),
         guess.at().ref().toString(),
-        safe(Cells.text(book.cell(guess.at()))),
+        Cells.text(book.cell(guess.at())),
         guess.table(),
         guess.isSure() ? guess.property() : OPEN,
         guess.unit(),
         guess.across() ? "across" : "down",
-        safe(guess.isSure() ? guess.why() : "perhaps " + guess.property() + ": " + guess.why()));
+        guess.isSure() ? guess.why() : "perhaps " + guess.property() + ": " + guess.why());
   }
 
   private static Optional<List<String>> line(Workbook book, Finding finding) {
     return finding.where() instanceof Where.InCell in
         ? Optional.of(List.of(
-            safe(in.cell().sheet()),
+            in.cell().sheet(),
             in.cell().ref().toString(),
-            safe(Cells.text(book.cell(in.cell()))),
+            Cells.text(book.cell(in.cell())),
             "",
             OPEN,
             "",
             "",
-            safe(finding.says())))
+            finding.says()))
         : Optional.empty();
-  }
-
-  private static String safe(String text) {
-    return Content.safeForCsv(text);
   }
 }

@@ -1,5 +1,7 @@
 package squaresheet.sheet;
 
+import java.util.List;
+
 /** What a cell holds, or what its formula came to when the workbook was last saved. */
 public sealed interface Content {
 
@@ -40,9 +42,17 @@ public sealed interface Content {
   }
 
   /**
-   * The text as a csv file may hold it: with an apostrophe before it where a spreadsheet program would run it as a
-   * formula. Plain numbers are left alone.
+   * A table as the text of a csv file. Every text that a spreadsheet program would run as a formula gets an apostrophe before
+   * it; plain numbers are left alone. No csv is written any other way.
+   *
+   * @param comments lines before the table, for people
+   * @param rows the headings, then the rows
    */
+  static String csv(List<String> comments, List<List<String>> rows) {
+    return CsvText.write(comments, rows);
+  }
+
+  /** The text as {@link #csv} writes it. */
   static String safeForCsv(String text) {
     return CsvText.safe(text);
   }

@@ -1,7 +1,5 @@
 package squaresheet.verify;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -68,7 +66,7 @@ public final class Totals {
     rows.add(heading(codes));
     jobs.forEach(job -> rows.add(row(job, codes)));
     sums().keySet().forEach(currency -> rows.add(row(sum(currency), codes)));
-    return write(rows);
+    return Content.csv(List.of(), rows);
   }
 
   private JobTotal sum(String currency) {
@@ -87,7 +85,7 @@ public final class Totals {
 
   private static List<String> row(JobTotal job, List<String> codes) {
     List<String> row =
-        new ArrayList<>(List.of(safe(job.job()), safe(job.file()), job.total().currency()));
+        new ArrayList<>(List.of(job.job(), job.file(), job.total().currency()));
     Money zero = Money.zero(job.total().currency());
     Stream.of(Category.values())
         .forEach(category -> row.add(plain(job.byCategory().getOrDefault(category, zero))));
@@ -100,10 +98,6 @@ public final class Totals {
     return money.toCents().amount().toPlainString();
   }
 
-  private static String safe(String text) {
-    return Content.safeForCsv(text);
-  }
-
   /** The workbooks whose amounts are not given, as csv: file, place, check, and why, one row for each reason. */
   public String withheldCsv() {
     List<List<String>> rows = new ArrayList<>();
@@ -111,24 +105,10 @@ public final class Totals {
     for (Verdict verdict : withheld) {
       verdict.reasons().forEach(reason -> rows.add(row(verdict, reason)));
     }
-    return write(rows);
+    return Content.csv(List.of(), rows);
   }
 
   private static List<String> row(Verdict verdict, Finding reason) {
-    return List.of(
-        safe(verdict.file()),
-        safe(reason.where().toString()),
-        reason.info().id(),
-        safe(reason.says()));
-  }
-
-  private static String write(List<List<String>> rows) {
-    StringWriter text = new StringWriter();
-    try (CsvWriter csv = CsvWriter.builder().build(text)) {
-      rows.forEach(csv::writeRecord);
-    } catch (java.io.IOException impossible) {
-      throw new java.io.UncheckedIOException(impossible);
-    }
-    return text.toString();
+    return List.of(verdict.file(), reason.where().toString(), reason.info().id(), reason.says());
   }
 }

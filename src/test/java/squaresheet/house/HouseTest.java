@@ -114,6 +114,17 @@ class HouseTest {
   }
 
   @Test
+  void a_csv_file_is_written_in_one_place_only_where_every_text_is_made_safe() {
+    Set<String> writing = CLASSES.stream()
+        .filter(type -> type.getDirectDependenciesFromSelf().stream()
+            .anyMatch(
+                arrow -> arrow.getTargetClass().getName().startsWith("de.siegmar.fastcsv.writer")))
+        .map(JavaClass::getName)
+        .collect(Collectors.toSet());
+    assertThat(writing).containsExactly("squaresheet.sheet.CsvText");
+  }
+
+  @Test
   void a_room_shows_at_most_twelve_public_types() {
     Map<String, Long> shown = CLASSES.stream()
         .filter(type -> type.isTopLevelClass() && type.getModifiers().contains(JavaModifier.PUBLIC))

@@ -3,11 +3,15 @@ package squaresheet.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.CharRange;
+import net.jqwik.api.constraints.Chars;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
@@ -76,9 +80,31 @@ class SheetTest {
         -12.5          | -12.5             | a plain number is no formula
         12' 6 1/2      | 12' 6 1/2         | an ordinary length
         a=b            | a=b               | not at the start
+        a;=1+1         | a;'=1+1           | OWASP: a sign between values may begin a cell within the text
+        a; -5          | a; '-5            | same
+        a;b            | a;b               | nothing starts there
       """)
   void a_csv_text_cannot_start_a_formula(String text, String safe, String source) {
     assertThat(Content.safeForCsv(text)).as(source).isEqualTo(safe);
+  }
+
+  @Property(tries = 300)
+  void no_cell_of_a_csv_file_starts_a_formula_whatever_sign_parts_the_values(
+      @ForAll @Size(max = 4)
+          List<
+                  @CharRange(from = 'a', to = 'b')
+                  @Chars({'=', '+', '-', '@', '|', ';', '\t', '\n', ' ', ',', '1'}) String>
+              texts) {
+    String csv = Content.csv(List.of(), List.of(texts));
+    List<String> cells = new ArrayList<>(List.of(csv.split("[;\n]")));
+    cells.addAll(List.of(csv.split("[\t\n]")));
+    CsvReader.builder().ofCsvRecord(csv).forEach(line -> cells.addAll(line.getFields()));
+    assertThat(cells).as(csv).allMatch(SheetTest::startsNoFormula);
+  }
+
+  private static boolean startsNoFormula(String cell) {
+    String seen = cell.replaceAll("^[\\s\"]+", "").replaceAll("[\\s\"]+$", "");
+    return !seen.matches("(?s)[=+\\-@|].*") || seen.matches("[-+]?\\d+(\\.\\d+)?%?");
   }
 
   @ParameterizedTest
