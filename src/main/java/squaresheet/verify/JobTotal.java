@@ -10,21 +10,30 @@ import squaresheet.units.Money;
 /** The amounts of one job, or of several added up; they foot to the total by category and by cost code alike. */
 public final class JobTotal {
 
+  /** What is in the price, but in none of the parts that could be told apart. */
+  public static final String NOT_SPLIT = "not split";
+
   private final String job;
   private final String file;
   private final Map<Category, Money> byCategory;
+  private final Map<String, Money> byOwnCategory;
   private final Map<String, Money> byCostCode;
   private final Money total;
+  private final String checked;
 
-  private JobTotal(
+  JobTotal(
       String job,
       String file,
       Map<Category, Money> byCategory,
+      Map<String, Money> byOwnCategory,
       Map<String, Money> byCostCode,
-      Money total) {
+      Money total,
+      String checked) {
     this.job = job;
     this.file = file;
+    this.checked = checked;
     this.byCategory = Collections.unmodifiableMap(byCategory);
+    this.byOwnCategory = Collections.unmodifiableMap(byOwnCategory);
     this.byCostCode = Collections.unmodifiableMap(byCostCode);
     this.total = total;
   }
@@ -35,11 +44,13 @@ public final class JobTotal {
         "",
         new EnumMap<>(Category.class),
         new TreeMap<>(),
-        Money.zero(currency));
+        new TreeMap<>(),
+        Money.zero(currency),
+        "");
   }
 
   /** The amounts of a workbook whose lines were found in order. */
-  static JobTotal of(String job, Priced priced) {
+  static JobTotal of(String job, Priced priced, MoneyPath path) {
     Map<Category, Money> categories = new EnumMap<>(Category.class);
     Map<String, Money> codes = new TreeMap<>();
     Money total = Money.zero(priced.cells().currency());
@@ -50,7 +61,8 @@ public final class JobTotal {
         total = total.plus(line.amount());
       }
     }
-    return new JobTotal(job, priced.book().file(), categories, codes, total);
+    return new JobTotal(
+        job, priced.book().file(), categories, new TreeMap<>(), codes, total, path.share());
   }
 
   /** These and the amounts of another job in the same currency. */
@@ -60,7 +72,9 @@ public final class JobTotal {
     other.byCategory.forEach((category, money) -> categories.merge(category, money, Money::plus));
     Map<String, Money> codes = new TreeMap<>(byCostCode);
     other.byCostCode.forEach((code, money) -> codes.merge(code, money, Money::plus));
-    return new JobTotal(job, file, categories, codes, total.plus(other.total));
+    Map<String, Money> own = new TreeMap<>(byOwnCategory);
+    other.byOwnCategory.forEach((word, money) -> own.merge(word, money, Money::plus));
+    return new JobTotal(job, file, categories, own, codes, total.plus(other.total), "");
   }
 
   /** What the job is called. */
@@ -76,6 +90,19 @@ public final class JobTotal {
   /** The amounts by category; those of nothing are left out. */
   public Map<Category, Money> byCategory() {
     return byCategory;
+  }
+
+  /**
+   * The amounts that are in none of our categories: by the estimator's own words for them, and under {@link #NOT_SPLIT} what
+   * the workbook does not tell apart. With {@link #byCategory} they make the total.
+   */
+  public Map<String, Money> byOwnCategory() {
+    return byOwnCategory;
+  }
+
+  /** How many of the formulas on the way to the price were held against the model: {@code 12 of 15 formulas}. */
+  public String checked() {
+    return checked;
   }
 
   /** The amounts by cost code; under the empty code what has none. */

@@ -72,7 +72,8 @@ public record MoneyPath(int formulas, int workedOut, int modelled, List<String> 
         : ends;
   }
 
-  private static Set<Address> way(Book book, List<Address> ends) {
+  /** The formulas that these cells come from, over whatever steps, themselves included. */
+  static Set<Address> way(Book book, List<Address> ends) {
     Set<Address> way = new LinkedHashSet<>();
     Deque<Address> next = new ArrayDeque<>(ends);
     while (!next.isEmpty()) {
@@ -82,6 +83,11 @@ public record MoneyPath(int formulas, int workedOut, int modelled, List<String> 
       }
     }
     return way;
+  }
+
+  /** How much of the way was held against the model: {@code 12 of 15 formulas}. */
+  String share() {
+    return modelled + " of " + Says.count(formulas, "formula");
   }
 
   /** Whether every formula on the way was worked out. */

@@ -30,7 +30,11 @@ final class Pass {
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofBoundBooks().stream())
         .forEach(this::ask);
     said.addAll(bound.map(BookModel::stale).orElse(List.of()));
-    return verdict(Optional.empty(), Optional.empty(), bound.map(it -> MoneyPath.of(book, it)));
+    MoneyPath path = bound
+        .map(it -> MoneyPath.of(book, it))
+        .orElseGet(() -> MoneyPath.of(book, Optional.empty()));
+    Optional<JobTotal> total = bound.flatMap(it -> new BookTotal(it).total(path));
+    return verdict(Optional.empty(), total, path);
   }
 
   /** Asks the model of the job too. */
@@ -50,7 +54,8 @@ final class Pass {
     subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
-    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it)), Optional.empty());
+    MoneyPath path = MoneyPath.of(book, model);
+    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it, path)), path);
   }
 
   private void ask(Ask<?> ask) {
@@ -59,12 +64,10 @@ final class Pass {
     said.addAll(answer.findings());
   }
 
-  private Verdict verdict(
-      Optional<Model> model, Optional<JobTotal> total, Optional<MoneyPath> path) {
+  private Verdict verdict(Optional<Model> model, Optional<JobTotal> total, MoneyPath path) {
     Worth worth = new Worth(book, model);
     List<Finding> kept =
         new Folding(book, model).fold(said).stream().map(worth::of).toList();
-    return new Verdict(
-        book.file(), kept, tallies, path.orElseGet(() -> MoneyPath.of(book, model)), total);
+    return new Verdict(book.file(), kept, tallies, path, total);
   }
 }

@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -53,8 +54,8 @@ public final class Totals {
   }
 
   /**
-   * A table as csv: one row for each job with its amounts by category and by cost code, then a row of sums for each
-   * currency. Amounts are plain decimals; texts are safe to open in a spreadsheet program.
+   * A table as csv: one row for each job with its amounts by category and by cost code and how much of the way to the
+   * price was held against the model, then a row of sums for each currency. Amounts are plain decimals; texts are safe to open in a spreadsheet program.
    */
   public String csv() {
     List<String> codes = jobs.stream()
@@ -75,23 +76,39 @@ public final class Totals {
         .reduce(JobTotal.none(currency), JobTotal::plus);
   }
 
-  private static List<String> heading(List<String> codes) {
+  private List<String> heading(List<String> codes) {
     List<String> heading = new ArrayList<>(List.of("job", "file", "currency"));
     Stream.of(Category.values()).forEach(category -> heading.add(category.toString()));
-    heading.add("total");
+    own().forEach(word -> heading.add(isNotSplit(word) ? word : "own category " + word));
+    heading.addAll(List.of("total", "held against the model"));
     codes.forEach(code -> heading.add(code.isEmpty() ? "without cost code" : "cost code " + code));
     return heading;
   }
 
-  private static List<String> row(JobTotal job, List<String> codes) {
+  private List<String> row(JobTotal job, List<String> codes) {
     List<String> row =
         new ArrayList<>(List.of(job.job(), job.file(), job.total().currency()));
     Money zero = Money.zero(job.total().currency());
     Stream.of(Category.values())
         .forEach(category -> row.add(plain(job.byCategory().getOrDefault(category, zero))));
+    own().forEach(word -> row.add(plain(job.byOwnCategory().getOrDefault(word, zero))));
     row.add(plain(job.total()));
+    row.add(job.checked());
     codes.forEach(code -> row.add(plain(job.byCostCode().getOrDefault(code, zero))));
     return row;
+  }
+
+  /** The categories that are none of ours, what is not split behind the others. */
+  private List<String> own() {
+    return jobs.stream()
+        .flatMap(job -> job.byOwnCategory().keySet().stream())
+        .distinct()
+        .sorted(Comparator.comparing(Totals::isNotSplit).thenComparing(word -> word))
+        .toList();
+  }
+
+  private static boolean isNotSplit(String word) {
+    return word.equals(JobTotal.NOT_SPLIT);
   }
 
   private static String plain(Money money) {

@@ -82,8 +82,8 @@ public final class Verdict {
     }
     List<Finding> errors = findings(Severity.ERROR);
     String says =
-        "has no estimate with the defined names line_amount, estimate_total and terms_currency, so there are"
-            + " no totals to give";
+        "has no estimate with the defined names line_amount, estimate_total and terms_currency, and no cell that is"
+            + " bound as the price, so there are no totals to give; bind tells which cell is which";
     return errors.isEmpty()
         ? List.of(new Finding(NO_TOTALS, new Where.InFile(file), says))
         : errors;
