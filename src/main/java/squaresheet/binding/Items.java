@@ -151,7 +151,7 @@ final class Items {
     for (Rule rule : all) {
       Optional<Address> cell = rule.isWorkedOut()
           ? names.needed(rule.name(), "the rule '" + rule.label() + "'")
-          : names.cell(rule.name());
+          : names.cell(names.typed(rule.name()));
       if (cell.isPresent()) {
         bound++;
         cells.put(new Where.OfItem("job", rule.name()), cell.get());

@@ -76,9 +76,9 @@ record JobParts(
         "job_unit", card.unit().word());
   }
 
-  /** Whether the crew's tape is in millimetres. */
+  /** Whether the roof was measured, and is typed and laid, in metres or millimetres. */
   boolean isMetric() {
-    return layout.filter(it -> !it.settings().spacing().tape().isImperial()).isPresent();
+    return unit == TapeUnit.METRES || unit == TapeUnit.MILLIMETRES;
   }
 
   /** The planes as written that made planes. */

@@ -111,11 +111,14 @@ final class JobReader {
   }
 
   private squaresheet.units.Length tolerance() {
+    String typed = names.typed(SettingsSheet.TOLERANCE);
     return names
-        .cell(SettingsSheet.TOLERANCE)
+        .cell(typed)
         .map(values::value)
         .filter(Value.Number.class::isInstance)
-        .map(value -> squaresheet.units.Length.nearestInches(((Value.Number) value).value()))
+        .map(value -> ((Value.Number) value).value())
+        .map(it -> typed.equals(SettingsSheet.TOLERANCE) ? it : MetricLength.INCHES.read(it))
+        .map(squaresheet.units.Length::nearestInches)
         .orElse(RoofNotes.usualTolerance());
   }
 
@@ -123,7 +126,7 @@ final class JobReader {
     Map<String, Value> settings = new LinkedHashMap<>();
     for (Rule rule : rulebook.settings()) {
       names
-          .needed(rule.name(), "the setting '" + rule.label() + "'")
+          .needed(names.typed(rule.name()), "the setting '" + rule.label() + "'")
           .flatMap(cell -> setting(rule, cell))
           .ifPresent(value -> settings.put(rule.name(), value));
     }
@@ -131,7 +134,7 @@ final class JobReader {
   }
 
   private Optional<Value> setting(Rule rule, Address cell) {
-    Value value = values.value(cell);
+    Value value = counted(rule, values.value(cell));
     boolean fits =
         switch (rule.holds()) {
           case NUMBER -> value instanceof Value.Number;
@@ -149,6 +152,16 @@ final class JobReader {
               + "; the usual value counts instead"));
     }
     return fits ? Optional.of(value) : Optional.empty();
+  }
+
+  /** What is typed, in the unit of the rule. */
+  private Value counted(Rule rule, Value typed) {
+    boolean inItsUnit = names.typed(rule.name()).equals(rule.name());
+    return !inItsUnit && typed instanceof Value.Number number
+        ? MetricLength.of(rule)
+            .<Value>map(unit -> Value.of(unit.read(number.value())))
+            .orElse(typed)
+        : typed;
   }
 
   private static String must(Rule rule) {

@@ -96,15 +96,21 @@ final class LayoutSheet {
 
   private void settings(Draft draft) {
     down.headings(List.of(
-        "How it is laid", "Type here", "Unit", tape.beside(), "Source", "", "", "Name", "", ""));
+        "How it is laid",
+        "Type here",
+        "Unit",
+        tape.isMetric() ? "For formulas" : "",
+        "Source",
+        "",
+        "",
+        "Name",
+        "",
+        ""));
     SettingRow settings = new SettingRow(parts, draft);
     for (Rule rule : parts.rulebook().settings()) {
       if (isLaying(rule)) {
-        if (tape.isMetric() && Entries.unit(rule.unit()).equals("in")) {
-          down.put(3, tape.of(rule.name()));
-        }
         sheet.merge(new Block(new Ref(down.row(), 4), new Ref(down.row(), 6)));
-        settings.write(down, rule, 4, 7);
+        settings.write(down, rule, new SettingRow.Columns(3, 4, 7));
       }
     }
     down.skip(1);

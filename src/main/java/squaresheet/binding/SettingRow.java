@@ -2,6 +2,7 @@ package squaresheet.binding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Draft;
@@ -20,22 +21,54 @@ final class SettingRow {
     this.draft = draft;
   }
 
-  /** Writes a setting, its comment and its name in these columns, and goes down a row. */
-  void write(Downward down, Rule rule, int comment, int name) {
+  /**
+   * Writes a setting, its comment and its name, and goes down a row. On a metric job a length is typed in millimetres or
+   * metres, and the cell that formulas read stands in column {@code beside}.
+   */
+  void write(Downward down, Rule rule, Columns columns) {
+    down.put(0, Entries.label(rule.label()));
+    Optional<MetricLength> metric = parts.isMetric() ? MetricLength.of(rule) : Optional.empty();
+    metric.ifPresentOrElse(
+        unit -> length(down, rule.name(), number(rule), unit, columns.beside()),
+        () -> typed(down, rule));
+    down.put(columns.comment(), Entries.note(comment(rule)));
+    down.put(columns.name(), Entries.unit(rule.name()));
+    down.skip(1);
+  }
+
+  /**
+   * Which columns hold what.
+   *
+   * @param beside what formulas read of a length typed in metric units
+   * @param comment where the usual value comes from
+   * @param name the defined name
+   */
+  record Columns(int beside, int comment, int name) {}
+
+  /** A length typed in metric units, with the cell that formulas read. */
+  void length(Downward down, String name, double number, MetricLength unit, int beside) {
+    down.put(1, unit.typed(number));
+    down.put(2, Entries.unit(unit.symbol()));
+    down.put(beside, unit.beside(down.here(1)));
+    draft.name(name + LengthColumns.TYPED, down.there(1));
+    draft.name(name, down.there(beside));
+  }
+
+  private void typed(Downward down, Rule rule) {
     Ref at = new Ref(down.row(), 1);
     boolean bare = rule.holds() != Rule.Holds.NUMBER;
-    down.put(0, Entries.label(rule.label()));
     down.put(1, Entries.input(value(rule), Entries.format(rule)));
     down.put(2, Entries.unit(bare ? "" : Entries.unit(rule.unit())));
-    down.put(comment, Entries.note(comment(rule)));
-    down.put(name, Entries.unit(rule.name()));
     draft.name(rule.name(), down.there(1));
     if (!rule.choices().isEmpty()) {
       down.sheet()
           .validate(Sheet.Validation.choice(
               new Block(at, at), rule.choices(), "one of: " + String.join(", ", rule.choices())));
     }
-    down.skip(1);
+  }
+
+  private double number(Rule rule) {
+    return ((Value.Number) value(rule)).value();
   }
 
   private static String comment(Rule rule) {

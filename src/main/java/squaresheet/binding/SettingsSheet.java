@@ -40,7 +40,7 @@ final class SettingsSheet {
     Ref at = new Ref(row, 1);
     sheet.put(new Ref(row, 0), Entries.label(label));
     sheet.put(at, Entries.input(parts.labels().getOrDefault(name, "")));
-    sheet.put(new Ref(row, 4), Entries.unit(name));
+    sheet.put(new Ref(row, parts.isMetric() ? 5 : 4), Entries.unit(name));
     draft.name(name, NAME + "!" + TableDraft.dollars(at));
     row++;
   }
@@ -53,14 +53,11 @@ final class SettingsSheet {
     headings("About the job", "Value", "", "");
     LABELS.forEach((name, label) -> label(draft, name, label));
     row++;
-    headings("Setting", "Value", "Unit", "Where it comes from", "Name");
-    tolerance(draft);
-    SettingRow settings = new SettingRow(parts, draft);
-    Downward down = new Downward(sheet, row);
-    parts.rulebook().settings().stream()
-        .filter(rule -> !LayoutSheet.isLaying(rule))
-        .forEach(rule -> settings.write(down, rule, 3, 4));
-    List.of(52.0, 20.0, 10.0, 34.0, 22.0).forEach(new Widths(sheet)::next);
+    settings(draft);
+    List<Double> widths = parts.isMetric()
+        ? List.of(52.0, 20.0, 10.0, 14.0, 34.0, 22.0)
+        : List.of(52.0, 20.0, 10.0, 34.0, 22.0);
+    widths.forEach(new Widths(sheet)::next);
     Sheets.page(sheet);
     sheet.freeze(3, 1);
   }
@@ -86,14 +83,35 @@ final class SettingsSheet {
     row++;
   }
 
-  private void tolerance(Draft draft) {
-    Ref at = new Ref(row, 1);
-    sheet.put(new Ref(row, 0), Entries.label("Two tape readings of one edge may differ by"));
-    sheet.put(at, Entries.input(parts.notes().tapeTolerance().toInches(), "0.00##"));
-    sheet.put(new Ref(row, 2), Entries.unit("in"));
-    sheet.put(new Ref(row, 3), Entries.note("common practice"));
-    sheet.put(new Ref(row, 4), Entries.unit(TOLERANCE));
-    draft.name(TOLERANCE, NAME + "!" + TableDraft.dollars(at));
-    row++;
+  private void settings(Draft draft) {
+    boolean metric = parts.isMetric();
+    Downward down = new Downward(sheet, row);
+    down.headings(
+        metric
+            ? List.of("Setting", "Value", "Unit", "For formulas", "Where it comes from", "Name")
+            : List.of("Setting", "Value", "Unit", "Where it comes from", "Name"));
+    SettingRow.Columns columns =
+        metric ? new SettingRow.Columns(3, 4, 5) : new SettingRow.Columns(2, 3, 4);
+    SettingRow settings = new SettingRow(parts, draft);
+    tolerance(draft, down, settings, columns);
+    parts.rulebook().settings().stream()
+        .filter(rule -> !LayoutSheet.isLaying(rule))
+        .forEach(rule -> settings.write(down, rule, columns));
+  }
+
+  private void tolerance(
+      Draft draft, Downward down, SettingRow settings, SettingRow.Columns columns) {
+    double inches = parts.notes().tapeTolerance().toInches();
+    down.put(0, Entries.label("Two tape readings of one edge may differ by"));
+    if (parts.isMetric()) {
+      settings.length(down, TOLERANCE, inches, MetricLength.INCHES, columns.beside());
+    } else {
+      down.put(1, Entries.input(inches, "0.00##"));
+      down.put(2, Entries.unit("in"));
+      draft.name(TOLERANCE, down.there(1));
+    }
+    down.put(columns.comment(), Entries.note("common practice"));
+    down.put(columns.name(), Entries.unit(TOLERANCE));
+    down.skip(1);
   }
 }

@@ -10,11 +10,6 @@ record TapeColumn(boolean isMetric) {
     return isMetric ? "Tape, mm" : "Tape, in";
   }
 
-  /** What stands over the column where inches need no other. */
-  String beside() {
-    return isMetric ? heading() : "";
-  }
-
   /** A length in inches, by its formula. */
   Entry of(String inches) {
     return Entries.computed(read(inches), format());

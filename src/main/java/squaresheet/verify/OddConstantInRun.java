@@ -20,7 +20,10 @@ final class OddConstantInRun implements Check<Fill> {
 
   @Override
   public Stream<Finding> examine(Fill fill) {
-    return OddInRun.in(fill).filter(OddInRun::isConstant).map(OddConstantInRun::says);
+    return OddInRun.in(fill)
+        .filter(OddInRun::isConstant)
+        .filter(odd -> !MetricRows.isOfOtherUnit(fill, odd.along()))
+        .map(OddConstantInRun::says);
   }
 
   private static Finding says(OddInRun odd) {

@@ -23,6 +23,8 @@ final class RowWithoutFormulas implements Check<Table> {
     return table
         .items()
         .filter(along -> table.hasInputs(along) && isBare(table, along))
+        .filter(along ->
+            table.fills().stream().noneMatch(fill -> MetricRows.isOfOtherUnit(fill, along)))
         .filter(along -> !Words.saysOutside(table.tab().wordsAbout(table.ref(along, 0))))
         .mapToObj(along -> says(table, along));
   }

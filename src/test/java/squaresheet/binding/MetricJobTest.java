@@ -14,6 +14,7 @@ import squaresheet.job.JobResult;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
+import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 
@@ -96,5 +97,45 @@ class MetricJobTest {
     assertThat(((Value.Number) worked).value())
         .as("6.096 m is 20 ft; 20 by 16 ft")
         .isCloseTo(320, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = """
+      # setting           | typed  | unit | counted | source
+      shingle_overhang    | 19.05  | mm   | 0.75    | 25.4 mm an inch (NIST SP 811)
+      ice_inside_wall     | 609.6  | mm   | 24      | 25.4 mm an inch (NIST SP 811)
+      valley_roll_from    | 7.62   | m    | 25      | 0.3048 m a foot (NIST SP 811)
+      tape_tolerance      | 25.4   | mm   | 1       | 25.4 mm an inch (NIST SP 811)
+      """, delimiter = '|')
+  void a_setting_of_length_is_typed_in_metric_units_and_counted_in_the_rules_unit(
+      String setting, double typed, String unit, double counted, String source) {
+    JobResult job = job("millimetres", 304.8);
+    Workbook book = JobWorkbook.write(job.input(), job).workbook();
+    Address cell = book.name(setting + "_typed").flatMap(Workbook.Name::cell).orElseThrow();
+    Address beside = new Address(cell.sheet(), new Ref(cell.ref().row(), 2));
+    assertThat(book.cell(cell).stored()).as(source).isEqualTo(new Content.Numeric(typed));
+    assertThat(book.cell(beside).stored()).isEqualTo(new Content.Text(unit));
+    Address read = book.name(setting).flatMap(Workbook.Name::cell).orElseThrow();
+    assertThat(new BookValues(book).value(read)).isEqualTo(Value.of(counted));
+  }
+
+  @Test
+  void a_setting_typed_anew_in_millimetres_is_what_the_job_is_read_with() {
+    JobResult job = job("metres", 0.3048);
+    Draft draft = JobWorkbook.write(job.input(), job);
+    Address cell = draft
+        .workbook()
+        .name("rake_overhang_typed")
+        .flatMap(Workbook.Name::cell)
+        .orElseThrow();
+    draft.sheets().stream()
+        .filter(sheet -> sheet.name().equals(cell.sheet()))
+        .forEach(sheet -> sheet.put(cell.ref(), Entries.input(25.4, "0.0")));
+    BoundJob read = JobWorkbook.read(draft.workbook(), "job.xlsx", Rulebook.standard())
+        .value()
+        .orElseThrow();
+    assertThat(read.input().settings().get("rake_overhang"))
+        .as("25.4 mm an inch (NIST SP 811)")
+        .isEqualTo(Value.of(1));
   }
 }
