@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import squaresheet.finding.Where;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Workbook;
+import squaresheet.units.Pitch;
 
 /** Reads a workbook of any layout through what is bound of it. */
 final class BookReader {
@@ -119,7 +121,7 @@ final class BookReader {
     Map<Integer, String> sums = totals(table, several);
     unbound(table, items);
     if (table.table().equals("planes")) {
-      EstimatorPlanes estimator = new EstimatorPlanes(table, book.date1904());
+      EstimatorPlanes estimator = new EstimatorPlanes(table, book.date1904(), pitch());
       estimator.planes().forEach((row, plane) -> planes.put(subjects.get(row), plane));
       findings.addAll(estimator.findings());
     }
@@ -130,6 +132,16 @@ final class BookReader {
         subjects.entrySet().stream()
             .map(entry -> new BoundBook.Row(entry.getValue(), sums.containsKey(entry.getKey())))
             .toList()));
+  }
+
+  /** The pitch beside a label, which holds for planes that have none of their own. */
+  private Optional<Pitch> pitch() {
+    return bound.stream()
+        .filter(guess -> !guess.isHeading() && guess.property().equals("pitch"))
+        .findFirst()
+        .flatMap(guess -> EstimatorPlanes.tape(book.date1904())
+            .pitch(book.cell(guess.at()), guess.unit(), new Where.InCell(file, guess.at()))
+            .value());
   }
 
   private static String key(FoundTable table) {

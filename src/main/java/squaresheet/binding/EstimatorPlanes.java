@@ -29,17 +29,29 @@ final class EstimatorPlanes {
 
   private final FoundTable table;
   private final Tape tape;
+  private final Optional<Pitch> common;
   private final Map<Integer, PlaneNotes> planes = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  EstimatorPlanes(FoundTable table, boolean date1904) {
+  /**
+   * Reads the planes of a table.
+   *
+   * @param common the pitch that a label says for all planes, where the table has no column of pitches
+   */
+  EstimatorPlanes(FoundTable table, boolean date1904, Optional<Pitch> common) {
     this.table = table;
-    DateSystem dates = date1904 ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
-    tape = new Tape(TapeUnit.FEET, Locale.ENGLISH, dates);
-    boolean measures = has("eave") && has("pitch") && (has("up_slope") || has("run"));
+    this.common = common;
+    tape = tape(date1904);
+    boolean measures =
+        has("eave") && (has("pitch") || common.isPresent()) && (has("up_slope") || has("run"));
     if (measures) {
       table.rows(FoundTable.Row.DATA).forEach(this::plane);
     }
+  }
+
+  static Tape tape(boolean date1904) {
+    DateSystem dates = date1904 ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
+    return new Tape(TapeUnit.FEET, Locale.ENGLISH, dates);
   }
 
   /** The planes by their rows. */
@@ -57,7 +69,7 @@ final class EstimatorPlanes {
 
   private void plane(int row) {
     RowReader reader = new RowReader(table, row, tape);
-    if (has("shape") && !reader.isBlank("shape") && has("measured")) {
+    if (has("shape") && !reader.isBlank("shape") && has("measured") && has("pitch")) {
       new PlaneRow(reader, Map.of()).read().ifPresent(it -> planes.put(row, it));
     } else {
       reader
@@ -72,7 +84,7 @@ final class EstimatorPlanes {
     boolean up = has("up_slope") && !reader.isBlank("up_slope");
     Optional<Length> eave = reader.length("eave");
     Optional<Length> across = reader.length(up ? "up_slope" : "run");
-    Optional<Pitch> pitch = reader.pitch("pitch");
+    Optional<Pitch> pitch = has("pitch") ? reader.pitch("pitch") : common;
     if (eave.isEmpty() || across.isEmpty() || pitch.isEmpty()) {
       return Optional.empty();
     }

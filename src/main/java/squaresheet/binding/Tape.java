@@ -68,6 +68,14 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
         : reader.pitch(written, where);
   }
 
+  /** The pitch in a cell of its own, whose unit is known by its label. */
+  Read<Pitch> pitch(Cell cell, String unit, Where where) {
+    TapeReader reader = new TapeReader(declared, locale, dates);
+    return unit.equals("°") && cell.stored() instanceof Content.Numeric number
+        ? reader.pitch(Cells.plain(number.value()) + "°", where)
+        : reader.pitch(written(cell), where);
+  }
+
   private static boolean isInDegrees(FoundTable table, String property) {
     return table
         .column(property)

@@ -25,6 +25,7 @@ final class BookModel {
   private final Map<Address, BoundValue> values = new LinkedHashMap<>();
   private final List<DoubtedColumn> doubted = new ArrayList<>();
   private final Reckoning asModelled;
+  private final List<EdgeTotal> edges;
 
   private BookModel(Book book, BoundBook bound) {
     this.book = book;
@@ -42,6 +43,7 @@ final class BookModel {
     values.forEach((cell, it) -> should.put(cell, new Value.Number(it.should().get(0))));
     asModelled = book.reckoning().putting(should);
     bound.tables().forEach(this::doubt);
+    edges = new EdgeTotals(this).all();
   }
 
   /** The model of a workbook through what is bound of it; none of a job workbook of ours, which has a better one. */
@@ -70,6 +72,11 @@ final class BookModel {
         .filter(it -> doubted.stream().noneMatch(column -> column.contains(it)));
   }
 
+  /** The lengths by kind of edge that the planes give too. */
+  List<EdgeTotal> edges() {
+    return edges;
+  }
+
   List<DoubtedColumn> doubted() {
     return List.copyOf(doubted);
   }
@@ -89,6 +96,7 @@ final class BookModel {
   Set<Address> held() {
     Set<Address> held = new LinkedHashSet<>();
     values().filter(BoundValue::isHeld).map(BoundValue::at).forEach(held::add);
+    edges.stream().flatMap(it -> it.parts().stream()).forEach(held::add);
     return held;
   }
 

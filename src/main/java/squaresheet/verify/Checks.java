@@ -130,6 +130,7 @@ final class Checks {
       new Ask<>(BoundValue.class, new PlaneValueOffDimensions()),
       new Ask<>(BoundValue.class, new AmountOffPrice()),
       new Ask<>(BoundValue.class, new TotalOffParts()),
+      new Ask<>(EdgeTotal.class, new EdgeTotalOffPlanes()),
       new Ask<>(DoubtedColumn.class, new BoundColumnNeverFits()));
 
   private Checks() {}

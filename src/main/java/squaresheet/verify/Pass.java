@@ -26,6 +26,7 @@ final class Pass {
   Verdict run() {
     Optional<BookModel> bound = BookModel.of(book);
     subjects.put(BoundValue.class, bound.stream().flatMap(BookModel::values));
+    subjects.put(EdgeTotal.class, bound.stream().flatMap(it -> it.edges().stream()));
     subjects.put(DoubtedColumn.class, bound.stream().flatMap(it -> it.doubted().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofBoundBooks().stream())
         .forEach(this::ask);

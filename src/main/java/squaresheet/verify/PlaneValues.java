@@ -53,7 +53,16 @@ final class PlaneValues {
     return plane
         .map(it ->
             OptionalDouble.of(RUN * Math.sqrt(it.pitch().factor() * it.pitch().factor() - 1)))
-        .orElseGet(() -> model.plain(subject, "pitch"));
+        .orElseGet(() -> model.plain(subject, "pitch").isPresent()
+            ? model.plain(subject, "pitch")
+            : common(subject));
+  }
+
+  /** The pitch beside a label holds for planes without a column of their own. */
+  private OptionalDouble common(String subject) {
+    return model.cell(subject, "pitch").isPresent()
+        ? OptionalDouble.empty()
+        : model.plain("job", "pitch");
   }
 
   private void factor(String subject, OptionalDouble pitch) {
