@@ -6,6 +6,7 @@ import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.job.JobResult;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
 
@@ -101,6 +102,16 @@ public final class AnyLayout {
   /** What can be read of the workbook through what is bound. */
   public BoundBook read() {
     return new BookReader(book, file, bound(), findings).read();
+  }
+
+  /**
+   * What it takes to write a job into the bound cells: its planes, edges, openings, settings, prices and orders, each in the
+   * unit and the words of its column. Formulas are left alone; rows are only filled where every sum takes them in.
+   *
+   * @param sheet the sheet whose planes, edges and openings are meant where there are several; empty for all
+   */
+  public Filled fill(JobResult job, String sheet) {
+    return new Filling(book, file, bound(), job, sheet).fill();
   }
 
   /** The edits that write values and a roof into the bound cells. */

@@ -25,6 +25,13 @@ enum Complaint {
   NOT_BOUND("not-bound", Severity.NOTE, "A part of the workbook is not bound and not checked"),
   BINDING_STALE(
       "binding-does-not-fit", Severity.WARNING, "The stored binding does not fit the workbook"),
+  NOT_IN_MODEL("row-not-in-model", Severity.WARNING, "A row of the sheet is none of the model's"),
+  NO_ROOM("no-room-for-rows", Severity.ERROR, "There is no room for rows of the model"),
+  NO_CELL("no-cell-for-value", Severity.WARNING, "The sheet has no cell for what the model knows"),
+  MAKES_OTHER(
+      "formula-differs-from-model",
+      Severity.WARNING,
+      "A formula makes something else than the model"),
   MAPPING_LINE("mapping-line-unread", Severity.ERROR, "A line of the mapping could not be read");
 
   private final String id;

@@ -11,6 +11,7 @@ import squaresheet.binding.Meaning.Role;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Block;
 import squaresheet.sheet.Cell;
 import squaresheet.sheet.Ref;
 
@@ -34,6 +35,7 @@ final class Rows {
   private final int first;
   private final int last;
   private final int stop;
+  private final Map<Integer, List<int[]>> sums = new TreeMap<>();
 
   /**
    * Looks at the rows of a table.
@@ -55,7 +57,11 @@ final class Rows {
     boolean totalled = false;
     for (int row = from; row < stop && blanks <= BLANKS_INSIDE; row++) {
       if (grid.isBlank(row, first, last)) {
-        blanks++;
+        if (isSummedBelow(row)) {
+          sorted.put(row, Row.PREPARED);
+        } else {
+          blanks++;
+        }
       } else {
         Row kind = kind(row);
         boolean parted = totalled || blanks > 0;
@@ -68,6 +74,39 @@ final class Rows {
       }
     }
     return sorted;
+  }
+
+  /** Whether a sum further down its column takes the row in, so that it is kept free for an item. */
+  private boolean isSummedBelow(int row) {
+    return columns.stream().filter(Rows::isQuantity).anyMatch(column -> summed(column).stream()
+        .anyMatch(run -> run[0] <= row && row <= run[1]));
+  }
+
+  /** The stretches of a column that sums under them in the same column add up. */
+  private List<int[]> summed(FoundColumn column) {
+    return sums.computeIfAbsent(column.at(), at -> {
+      List<int[]> found = new java.util.ArrayList<>();
+      for (int below = 0; below < stop; below++) {
+        if (isSumOfThoseAbove(below, column)) {
+          stretches(below, column).stream().filter(run -> run[1] < stop).forEach(found::add);
+        }
+      }
+      return found;
+    });
+  }
+
+  private List<int[]> stretches(int row, FoundColumn column) {
+    Ref own = grid.address(row, column.at()).map(Address::ref).orElseThrow();
+    boolean down = isDown(row, column, own);
+    return Formula.parse(cell(row, column).formula()).value().stream()
+        .flatMap(it -> it.references().stream())
+        .map(Node.Reference::block)
+        .filter(block -> isAlong(block, own, down))
+        .map(block -> down
+            ? new int[] {block.first().row(), block.last().row()}
+            : new int[] {block.first().column(), block.last().column()})
+        .filter(run -> run[1] < row)
+        .toList();
   }
 
   /** Whether the table goes on after a sum: only with an item, or a band over one, or a further sum. */
@@ -92,7 +131,7 @@ final class Rows {
       return !isInColumnsOfSums(row, sorted);
     }
     if (kind != Row.DATA || items.isEmpty()) {
-      return false;
+      return kind == Row.DATA && sorted.containsValue(Row.TOTAL) && isNamedLikeASingleValue(row);
     }
     List<FoundColumn> usual = columns.stream()
         .filter(column ->
@@ -189,15 +228,21 @@ final class Rows {
       return false;
     }
     Optional<Ref> own = grid.address(row, column.at()).map(Address::ref);
-    boolean down =
-        grid.address(row + 1, column.at()).map(Address::ref).equals(own.map(ref -> ref.plus(1, 0)));
-    return Formula.parse(formula).value().stream()
-        .flatMap(it -> it.references().stream())
-        .map(Node.Reference::block)
-        .anyMatch(block -> own.stream()
-            .anyMatch(ref -> down
-                ? block.columns() == 1 && block.first().column() == ref.column()
-                : block.rows() == 1 && block.first().row() == ref.row()));
+    return own.isPresent()
+        && Formula.parse(formula).value().stream()
+            .flatMap(it -> it.references().stream())
+            .map(Node.Reference::block)
+            .anyMatch(block -> isAlong(block, own.get(), isDown(row, column, own.get())));
+  }
+
+  private boolean isDown(int row, FoundColumn column, Ref own) {
+    return grid.address(row + 1, column.at()).map(Address::ref).equals(Optional.of(own.plus(1, 0)));
+  }
+
+  private static boolean isAlong(Block block, Ref own, boolean down) {
+    return down
+        ? block.columns() == 1 && block.first().column() == own.column()
+        : block.rows() == 1 && block.first().row() == own.row();
   }
 
   private long count(int row) {

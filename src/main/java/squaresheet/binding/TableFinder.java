@@ -48,7 +48,8 @@ final class TableFinder {
   private static boolean hasItems(FoundTable table) {
     boolean named = table.columns().stream()
         .anyMatch(column -> column.meaning().role() == Role.KEY && column.isSure());
-    return table.rows(Row.DATA).size() > (named ? 0 : 1);
+    int prepared = named ? table.rows(Row.PREPARED).size() : 0;
+    return table.rows(Row.DATA).size() + prepared > (named ? 0 : 1);
   }
 
   private static boolean overlapTurned(FoundTable turned, FoundTable upright) {

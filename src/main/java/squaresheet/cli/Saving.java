@@ -2,8 +2,10 @@ package squaresheet.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Draft;
+import squaresheet.sheet.Edit;
 import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.SafeFile;
 import squaresheet.xlsx.Saved;
@@ -22,6 +24,11 @@ final class Saving {
 
   void workbook(Draft draft, Path file) {
     said(Xlsx.write(draft, file, existing), file);
+  }
+
+  /** Carries out edits on a workbook file and writes it elsewhere, or in place. */
+  void edited(Path from, List<Edit> edits, Path to) {
+    said(Xlsx.edit(from, edits, to, existing), to);
   }
 
   void text(String text, Path file) {

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       ImportCommand.class,
       BindCommand.class,
+      FillCommand.class,
       VerifyCommand.class,
       TotalsCommand.class,
       ExplainCommand.class,

@@ -11,6 +11,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
 
 /**
@@ -53,6 +54,15 @@ public final class Calculation {
   /** Reads and works out all formulas of a workbook. */
   public static Calculation of(String file, Workbook workbook) {
     return new Calculation(file, workbook);
+  }
+
+  /**
+   * These edits, and behind them for every formula beside which another value would stand the one it then comes to, so that
+   * no old value misleads. What the library does not stand by keeps its old value until a spreadsheet program
+   * works it out.
+   */
+  public static List<Edit> settled(Workbook workbook, List<Edit> edits) {
+    return Settled.of(workbook, edits);
   }
 
   private List<FormulaCell> read(Address cell, String text, Optional<Block> array) {

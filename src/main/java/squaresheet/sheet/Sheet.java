@@ -298,6 +298,11 @@ public final class Sheet {
     return parts.frozenColumns();
   }
 
+  /** Starts a sheet that has all that this one has beside its cells. */
+  SheetBuilder withoutCells() {
+    return new SheetBuilder(name, List.of(), parts.copy());
+  }
+
   @Override
   public String toString() {
     return name + " (" + size() + " cells)";

@@ -13,14 +13,19 @@ public final class SheetBuilder {
   private final String name;
   private final SheetText texts;
   private final CellStore store = new CellStore();
-  private final SheetParts parts = new SheetParts();
+  private final SheetParts parts;
   private int top = Integer.MAX_VALUE;
   private int left = Integer.MAX_VALUE;
   private int bottom = -1;
   private int right = -1;
 
   SheetBuilder(String name, List<String> sharedTexts) {
+    this(name, sharedTexts, new SheetParts());
+  }
+
+  SheetBuilder(String name, List<String> sharedTexts, SheetParts parts) {
     this.name = name;
+    this.parts = parts;
     texts = new SheetText(sharedTexts);
   }
 

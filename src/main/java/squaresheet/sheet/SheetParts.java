@@ -28,6 +28,25 @@ final class SheetParts {
   private int frozenRows;
   private int frozenColumns;
 
+  /** The same, to be filled further by another builder. */
+  SheetParts copy() {
+    SheetParts copy = new SheetParts();
+    copy.merged.addAll(merged);
+    copy.tables.addAll(tables);
+    copy.comments.putAll(comments);
+    copy.validations.addAll(validations);
+    copy.links.addAll(links);
+    copy.arrays.addAll(arrays);
+    copy.hiddenRows.or(hiddenRows);
+    copy.hiddenColumns.or(hiddenColumns);
+    copy.visibility = visibility;
+    copy.filter = filter;
+    copy.hiddenFormula = hiddenFormula;
+    copy.protectedAgainstChange = protectedAgainstChange;
+    copy.frozen(frozenRows, frozenColumns);
+    return copy;
+  }
+
   List<Block> merged() {
     return merged;
   }

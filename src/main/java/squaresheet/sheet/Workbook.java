@@ -108,6 +108,14 @@ public record Workbook(
     return own.isPresent() ? own : name(name);
   }
 
+  /**
+   * The workbook as it is once these edits are carried out. Looks are followed as far as number formats go; links and
+   * pictures are not in it. Formulas keep the values that the edits bring.
+   */
+  public Workbook after(List<Edit> edits) {
+    return Aftermath.of(this, edits);
+  }
+
   /** The day and time a number stands for in this workbook; nothing outside the years 1900 to 9999. */
   public Optional<LocalDateTime> date(double serial) {
     return Serial.date(serial, date1904);

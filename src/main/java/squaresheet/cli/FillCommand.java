@@ -1,0 +1,150 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import squaresheet.binding.AnyLayout;
+import squaresheet.binding.FieldNotes;
+import squaresheet.binding.Filled;
+import squaresheet.binding.JobWorkbook;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Severity;
+import squaresheet.job.Company;
+import squaresheet.job.JobInput;
+import squaresheet.job.JobResult;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
+
+/** Writes a job into the cells of a workbook of the estimator's own layout. */
+@Command(
+    name = "fill",
+    description =
+        "Write a measured job into the cells of a workbook of your own layout: planes, edges, openings, settings,"
+            + " prices and orders, in the units and words of its columns. Formulas are left alone, and every cell"
+            + " that changes is listed. The workbook itself is only changed with --force, and then a copy is kept.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Example: squaresheet fill bid.xlsx --from tape-sheet.csv --company our-company -o bid-filled.xlsx"
+    })
+final class FillCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(paramLabel = "WORKBOOK", description = "The workbook of your own layout.")
+  private Path file;
+
+  @Option(
+      names = "--from",
+      required = true,
+      paramLabel = "JOB",
+      description =
+          "What is written into it: a filled field sheet (.csv, .xlsx) or a job workbook.")
+  private Path from;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      description =
+          "The workbook to write; beside the other, with the ending .filled.xlsx, unless given.")
+  private Path output;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "The sheet whose planes are meant, where several sheets have planes.")
+  private String sheet = "";
+
+  @Option(
+      names = "--company",
+      paramLabel = "FOLDER",
+      description =
+          "With a field sheet: the folder with products.csv, prices.csv, rates.csv and terms.csv; the sheet's own"
+              + " folder unless given.")
+  private Path company;
+
+  @Option(
+      names = "--locale",
+      paramLabel = "TAG",
+      description = "How numbers are written on the field sheet, such as en-US or de-DE.")
+  private String locale = "en-US";
+
+  @Mixin
+  private ForceOption force;
+
+  FillCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Workbook workbook = Books.read(file).value().orElseThrow();
+    if (JobWorkbook.isOne(workbook)) {
+      throw new CannotBeDone(
+          Exit.WRONG_USE,
+          Books.name(file) + " is a job workbook of our own layout; import writes those");
+    }
+    Filled filled = AnyLayout.of(workbook, Books.name(file)).fill(job(), sheet);
+    console.say(filled.findings());
+    return finish(filled).code();
+  }
+
+  private Exit finish(Filled filled) {
+    boolean refused = filled.findings().stream().anyMatch(Finding::isError);
+    if (refused || filled.changes().isEmpty()) {
+      console.say(
+          refused ? "nothing was written" : "there is nothing to change; nothing was written");
+      return refused ? Exit.FAILED : Exit.FINE;
+    }
+    filled.changes().forEach(change -> console.say(change.toString()));
+    force.saving(console).edited(file, filled.edits(), target());
+    boolean doubts = filled.findings().stream()
+        .anyMatch(finding -> finding.info().severity() == Severity.WARNING);
+    console.say(filled.changes().size() + " cells changed"
+        + (doubts
+            ? "; mind what is said above"
+            : ", and every formula makes what the model makes"));
+    return doubts ? Exit.WITHHELD : Exit.FINE;
+  }
+
+  private Path target() {
+    String name = Books.name(file).replaceFirst("\\.[^.]+$", "");
+    return output == null ? file.resolveSibling(name + ".filled.xlsx") : output;
+  }
+
+  /** The job of a job workbook, or that of a field sheet with what the company brings to it. */
+  private JobResult job() {
+    boolean csv = Books.name(from).toLowerCase(Locale.ROOT).endsWith(".csv");
+    return !csv && JobWorkbook.isOne(Books.read(from).value().orElseThrow())
+        ? JobBook.result(from, rulebook())
+        : measured();
+  }
+
+  private Rulebook rulebook() {
+    return company == null
+        ? Rulebook.standard()
+        : CompanyFolder.rulebook(company).value().orElseThrow();
+  }
+
+  private JobResult measured() {
+    Path beside = from.toAbsolutePath().getParent();
+    Read<Company> brought = CompanyFolder.read(company == null ? beside : company);
+    Read<FieldNotes> notes = FieldFile.read(from, Locale.forLanguageTag(locale));
+    console.say(brought.findings());
+    Read<JobInput> input =
+        notes.flatMap(it -> it.job(brought.value().orElseThrow(), Locale.forLanguageTag(locale)));
+    console.say(input.findings());
+    Read<JobResult> result =
+        input.value().map(JobResult::of).orElseGet(() -> Read.nothing(List.of()));
+    return result
+        .value()
+        .orElseThrow(() -> new CannotBeDone(
+            Exit.FAILED, "nothing on " + from + " makes a roof; nothing was written"));
+  }
+}
