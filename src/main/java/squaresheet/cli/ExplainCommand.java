@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import squaresheet.binding.BookUnits;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Labels;
+import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Workbook;
@@ -49,10 +50,15 @@ final class ExplainCommand implements Callable<Integer> {
     Labels labels = BookUnits.of(workbook, Books.name(file), company.rulebook(console));
     List<String> lines = calculation.explain(address, labels);
     if (lines.isEmpty()) {
-      console.say(address + " holds no formula; it is " + calculation.value(address));
+      console.say(address + withoutSteps(calculation.value(address)));
     }
     lines.forEach(console::say);
     return Exit.FINE.code();
+  }
+
+  private static String withoutSteps(Value value) {
+    String formula = value instanceof Value.NotChecked ? "" : " holds no formula; it";
+    return formula + " is " + value.show();
   }
 
   private Address address(Workbook workbook) {

@@ -63,7 +63,14 @@ final class Squaresheet implements Callable<Integer> {
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
         .setParameterExceptionHandler((wrong, given) -> refuse(console, wrong))
         .setExecutionExceptionHandler((failure, command, parsed) -> fail(console, failure));
-    return line.execute(args);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      console.complain(
+          "it could not be done, because a workbook asks for more than the memory given to this program ("
+              + (Runtime.getRuntime().maxMemory() >> 20) + " MB)");
+      return Exit.FAILED.code();
+    }
   }
 
   private static int refuse(Console console, ParameterException wrong) {

@@ -71,6 +71,11 @@ public sealed interface Value {
    */
   record NotChecked(String reason) implements Value {}
 
+  /** The value in words, for people to read. */
+  default String show() {
+    return Explainer.plain(this);
+  }
+
   /** A number as a value, without the minus of a zero; what is not finite is {@code #NUM!}. */
   static Value of(double number) {
     return Double.isFinite(number) ? new Number(number + 0.0) : new Fault("#NUM!");

@@ -117,6 +117,7 @@ final class Archive implements AutoCloseable {
   }
 
   private InputStream unpack(ZipArchiveEntry entry) throws IOException {
+    refuseUnlessUsual(entry);
     if (entry.getMethod() != ZipEntry.DEFLATED || entry.getGeneralPurposeBit().usesEncryption()) {
       return zip.getInputStream(entry);
     }
@@ -124,6 +125,15 @@ final class Archive implements AutoCloseable {
     InputStream packed = new SequenceInputStream(
         zip.getRawInputStream(entry), new ByteArrayInputStream(new byte[1]));
     return new Inflated(packed, new Inflater(true));
+  }
+
+  /** ECMA-376 Part 2, annex B, knows these two; others would need libraries that are not here. */
+  private static void refuseUnlessUsual(ZipArchiveEntry entry) {
+    if (entry.getMethod() != ZipEntry.DEFLATED && entry.getMethod() != ZipEntry.STORED) {
+      throw Refusal.ofAll("must be an .xlsx workbook, but packs its part '"
+          + Excerpt.of(entry.getName())
+          + "' in a way that no workbook does; open it in a spreadsheet program and save it again");
+    }
   }
 
   private void spend(Entry entry, long count) {

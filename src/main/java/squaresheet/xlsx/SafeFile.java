@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -22,6 +23,9 @@ import squaresheet.finding.Read;
  * happens on the way, the file that was there stays as it was.
  */
 public final class SafeFile {
+
+  /** In bytes; file systems in common use take names up to this. */
+  private static final int LONGEST_NAME = 255;
 
   private SafeFile() {}
 
@@ -53,10 +57,10 @@ public final class SafeFile {
   }
 
   private static Saved put(Path asked, Existing existing, Body body) throws IOException {
-    Path file = Files.exists(asked) ? asked.toRealPath() : asked.toAbsolutePath();
+    Path file = behindLinks(asked);
     refuseWhereNotToBeWritten(file, existing);
-    Path part = file.resolveSibling("." + Complaint.name(file) + "."
-        + Long.toHexString(ThreadLocalRandom.current().nextLong()) + ".part");
+    Path part = file.resolveSibling(
+        "." + Long.toHexString(ThreadLocalRandom.current().nextLong()) + ".part");
     try {
       write(part, body);
       takeOver(file, part);
@@ -69,6 +73,18 @@ public final class SafeFile {
     } finally {
       Files.deleteIfExists(part);
     }
+  }
+
+  /** The file itself where a link leads to one, so that the link stays and leads to the new version. */
+  private static Path behindLinks(Path asked) throws IOException {
+    if (Files.exists(asked) || !Files.isSymbolicLink(asked)) {
+      return Files.exists(asked) ? asked.toRealPath() : asked.toAbsolutePath();
+    }
+    Path target = asked.toAbsolutePath().resolveSibling(Files.readSymbolicLink(asked));
+    if (Files.isSymbolicLink(target)) {
+      throw new Refusal("'" + Complaint.name(asked) + "' is a link that leads nowhere");
+    }
+    return target;
   }
 
   private static void refuseWhereNotToBeWritten(Path file, Existing existing) {
@@ -128,7 +144,18 @@ public final class SafeFile {
   static String copyName(String name, int n) {
     int dot = name.lastIndexOf('.');
     int end = dot > 0 ? dot : name.length();
-    return name.substring(0, end) + " (previous " + n + ")" + name.substring(end);
+    String added = " (previous " + n + ")" + name.substring(end);
+    int room = LONGEST_NAME - added.getBytes(StandardCharsets.UTF_8).length;
+    return cut(name.substring(0, end), room) + added;
+  }
+
+  /** As much of a name as fits into so many bytes, in whole characters. */
+  private static String cut(String name, int bytes) {
+    String cut = name;
+    while (cut.getBytes(StandardCharsets.UTF_8).length > bytes) {
+      cut = cut.substring(0, cut.offsetByCodePoints(cut.length(), -1));
+    }
+    return cut;
   }
 
   private static void link(Path file, Path copy) throws IOException {

@@ -252,6 +252,18 @@ final class Hostile {
     return put("twice.xlsx", raw.getBytes(StandardCharsets.ISO_8859_1));
   }
 
+  /** Every part says that it is packed by another method than it is: number 93 stands for Zstandard. */
+  Path packedOtherwise() throws IOException {
+    byte[] zip = ZipParts.zip(ZipParts.smallest(ZipParts.sheet("", "")));
+    for (int i = 0; i + 12 < zip.length; i++) {
+      boolean listed = zip[i] == 'P' && zip[i + 1] == 'K' && zip[i + 2] == 1 && zip[i + 3] == 2;
+      if (listed) {
+        zip[i + 10] = 93;
+      }
+    }
+    return put("zstd.xlsx", zip);
+  }
+
   Path wrongTypes() throws IOException {
     Map<String, byte[]> parts = ZipParts.smallest(ZipParts.sheet("", ""));
     String types = new String(parts.get("[Content_Types].xml"), StandardCharsets.UTF_8);

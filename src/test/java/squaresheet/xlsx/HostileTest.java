@@ -97,6 +97,7 @@ class HostileTest {
             hostile.cut(9),
             hostile.cutPart(),
             hostile.twice(),
+            hostile.packedOtherwise(),
             hostile.wrongTypes(),
             hostile.noTypes(),
             hostile.strangeCells()),
@@ -106,6 +107,7 @@ class HostileTest {
         cut-9.xlsx | nothing | 'cut-9.xlsx' must be an .xlsx workbook, but is cut off or damaged; fetch it again, or open an older copy
         cut-part.xlsx | 1 cells | sheet 'Planes' cannot be read whole: its part holds XML that is cut off or malformed
         twice.xlsx | nothing | 'twice.xlsx' must be an .xlsx workbook, but holds its part 'xl/worksheets/sheet1.xml' twice; open it in a spreadsheet program and save it again
+        zstd.xlsx | nothing | 'zstd.xlsx' must be an .xlsx workbook, but packs its part '_rels/.rels' in a way that no workbook does; open it in a spreadsheet program and save it again
         types.xlsx | nothing | 'types.xlsx' must be an .xlsx workbook, but calls its contents 'application/octet-stream+xml'
         no-types.xlsx | nothing | 'no-types.xlsx' must be an .xlsx workbook, but is a zip of other files; open it in a spreadsheet program and save it as Excel workbook (.xlsx)
         strange.xlsx | 5 cells | sheet 'Planes' has a cell at 'ZZZZ1', but cells must lie in A1 to XFD1048576; it was left out
