@@ -48,6 +48,12 @@ class OtherWritersTest {
     sameAsPoi(file);
   }
 
+  @Test
+  void a_file_with_everything_reads_the_same() throws IOException {
+    sameAsPoi(
+        Files.write(folder.resolve("boat-house.xlsx"), ZipParts.zip(Everything.declaredParts())));
+  }
+
   private static void sameAsPoi(Path file) throws IOException {
     squaresheet.sheet.Workbook ours = read(file);
     int compared = 0;

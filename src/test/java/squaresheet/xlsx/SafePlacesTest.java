@@ -103,11 +103,12 @@ class SafePlacesTest {
     Path nowhere = Path.of("/proc");
     assumeThat(Files.isDirectory(nowhere.resolve("self"))).isTrue();
     Path file = book("job.xlsx");
-    List<String> said = Xlsx.edit(file, List.of(EDIT), nowhere.resolve("job.xlsx"), Existing.REFUSE)
-        .findings()
-        .stream()
-        .map(Finding::says)
-        .toList();
+    List<String> said =
+        Xlsx.edit(file, List.of(EDIT), nowhere.resolve("job.xlsx"), Existing.REFUSE)
+            .findings()
+            .stream()
+            .map(Finding::says)
+            .toList();
     assertThat(said).singleElement().asString().startsWith("'job.xlsx' ").doesNotContain("\n");
     assertThat(file).hasBinaryContent(book());
   }
@@ -130,7 +131,11 @@ class SafePlacesTest {
     assertThat(edit(link)).isEmpty();
     assertThat(link).isSymbolicLink();
     assertThat(file).isRegularFile();
-    assertThat(Xlsx.read(link).value().orElseThrow().cell(Address.of("Planes", "B2")).stored())
+    assertThat(Xlsx.read(link)
+            .value()
+            .orElseThrow()
+            .cell(Address.of("Planes", "B2"))
+            .stored())
         .isEqualTo(new Content.Numeric(25.25));
     assertThat(shared.resolve("boat-house (previous 1).xlsx")).hasBinaryContent(book());
     assertThat(names(folder)).containsExactly("job.xlsx", "shared");

@@ -40,7 +40,9 @@ final class ZipParts {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
       for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-        out.putNextEntry(new ZipEntry(part.getKey()));
+        ZipEntry entry = new ZipEntry(part.getKey());
+        entry.setTimeLocal(SteadyZip.FIXED);
+        out.putNextEntry(entry);
         out.write(part.getValue());
         out.closeEntry();
       }
