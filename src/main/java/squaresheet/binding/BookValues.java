@@ -39,6 +39,10 @@ final class BookValues {
     return name.toLowerCase(Locale.ROOT);
   }
 
+  boolean isFormula(Address at) {
+    return book.cell(at).isFormula();
+  }
+
   /** What stands in a cell: typed, or worked out. */
   Value value(Address at) {
     Address canonical = new Address(key(at.sheet()), at.ref());

@@ -97,6 +97,17 @@ final class NamedRows {
         .orElse(new Where.InFile(file));
   }
 
+  /** The sum under a named column; where there is none, its first cell. */
+  Where whereSummed(String column) {
+    return names
+        .cell(column)
+        .flatMap(first -> names.block(column).map(block -> block.last().row() + 1))
+        .flatMap(row -> cell(row, column))
+        .filter(values::isFormula)
+        .<Where>map(cell -> new Where.InCell(file, cell))
+        .orElseGet(() -> where(column));
+  }
+
   void says(Where where, String sentence) {
     findings.add(Complaint.ROW_UNREAD.at(where, sentence));
   }

@@ -167,7 +167,7 @@ final class PricingReader {
           shares(),
           codes);
     } catch (IllegalArgumentException refused) {
-      rows.says(rows.where("payment_share"), refused.getMessage());
+      rows.says(rows.whereSummed("payment_share"), refused.getMessage());
       return new Terms(
           currency,
           ratio("overhead_rate", "overhead"),
@@ -186,7 +186,7 @@ final class PricingReader {
   private Profit profit() {
     Ratio rate = ratio("profit_rate", "the profit rate");
     try {
-      return rows.text("profit_kind").equals("margin")
+      return rows.text("profit_kind").equalsIgnoreCase("margin")
           ? new Profit.Margin(rate)
           : new Profit.Markup(rate);
     } catch (IllegalArgumentException refused) {
@@ -198,7 +198,7 @@ final class PricingReader {
   private Discount discount() {
     Ratio share = ratio("discount_share", "the discount");
     BigDecimal amount = rows.amount("discount_amount", "the discount").orElse(BigDecimal.ZERO);
-    boolean before = !rows.text("discount_when").equals("after tax");
+    boolean before = !rows.text("discount_when").equalsIgnoreCase("after tax");
     try {
       return new Discount(share, Money.of(currency, amount), before);
     } catch (IllegalArgumentException refused) {
@@ -214,7 +214,7 @@ final class PricingReader {
         Category.from(rows.text(row, "tax_category")).ifPresent(taxed::add);
       }
     }
-    Tax.RoundingPoint point = rows.text("tax_rounding").equals("line")
+    Tax.RoundingPoint point = rows.text("tax_rounding").equalsIgnoreCase("line")
         ? Tax.RoundingPoint.LINE
         : Tax.RoundingPoint.INVOICE;
     return new Tax(ratio("tax_rate", "the tax rate"), taxed, point);

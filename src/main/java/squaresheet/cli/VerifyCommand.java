@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.finding.Read;
+import squaresheet.finding.Severity;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Tally;
@@ -78,8 +79,10 @@ final class VerifyCommand implements Callable<Integer> {
 
   private static String line(Path file, Verdict verdict) {
     long asked = verdict.tallies().stream().filter(Tally::isAsked).count();
-    return Books.name(file) + ": " + verdict.findings().size()
-        + (verdict.findings().size() == 1 ? " finding" : " findings") + "; " + asked
+    int notes = verdict.findings(Severity.NOTE).size();
+    int said = verdict.findings().size() - notes;
+    return Books.name(file) + ": " + said + (said == 1 ? " finding" : " findings")
+        + (notes == 0 ? "" : notes == 1 ? " and 1 note" : " and " + notes + " notes") + "; " + asked
         + " checks asked, "
         + verdict.notAsked().size() + " had nothing to ask about; totals "
         + (!verdict.isPassed()

@@ -105,6 +105,7 @@ final class Checks {
       new Ask<>(Fill.class, new TypedOverFormulaLatent()));
 
   private static final List<Ask<?>> JOBS = List.of(
+      new Ask<>(Modelled.class, new InputIsText()),
       new Ask<>(Modelled.class, new RuleTypedOver()),
       new Ask<>(Modelled.class, new KnownSlipInRule()),
       new Ask<>(Modelled.class, new RuleDiffersInOneRow()),
@@ -115,6 +116,7 @@ final class Checks {
       new Ask<>(Allowance.class, new WasteFarOverLayout()),
       new Ask<>(Modelled.class, new RuleTypedOverLatent()),
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
+      new Ask<>(EstimateCells.class, new TermNotKnown()),
       new Ask<>(EstimateCells.class, new TaxTypedAsPercent()),
       new Ask<>(EstimateCells.class, new RateTypedAsPercent()),
       new Ask<>(EstimateCells.class, new PaymentSharesOff()),
@@ -124,6 +126,8 @@ final class Checks {
       new Ask<>(Priced.class, new SurchargeOffTerms()),
       new Ask<>(Priced.class, new EstimateDoesNotFoot()),
       new Ask<>(Priced.class, new EstimateDoesNotCrossFoot()),
+      new Ask<>(EstimateStep.class, new EstimateCellOff()),
+      new Ask<>(SummaryCell.class, new SummaryOffSheets()),
       new Ask<>(Priced.class, new SoldBelowCost()));
 
   private static final List<Ask<?>> BOUND = List.of(

@@ -75,9 +75,14 @@ final class EstimateCells {
     return Money.of(currency(), number(name, 0)).toCents();
   }
 
+  /** The currency; where the reader of the terms could not read it, the one that it takes instead. */
   String currency() {
     String code = text("terms_currency", 0);
-    return code.isEmpty() ? "USD" : code;
+    try {
+      return Money.zero(code).currency();
+    } catch (IllegalArgumentException unknown) {
+      return "USD";
+    }
   }
 
   /**
@@ -86,19 +91,29 @@ final class EstimateCells {
    * @throws IllegalArgumentException with a sentence, where they cannot be
    */
   Terms terms() {
-    Ratio rate = new Ratio(number("profit_rate", 0));
-    Profit profit =
-        text("profit_kind", 0).equals("margin") ? new Profit.Margin(rate) : new Profit.Markup(rate);
+    return termsWithout("");
+  }
+
+  /**
+   * The terms as typed, with nothing in the place of one of them.
+   *
+   * @throws IllegalArgumentException with a sentence, where the others cannot be
+   */
+  Terms termsWithout(String name) {
+    Ratio rate = term("profit_rate", name);
+    Profit profit = text("profit_kind", 0).equalsIgnoreCase("margin")
+        ? new Profit.Margin(rate)
+        : new Profit.Markup(rate);
     Discount discount = new Discount(
-        new Ratio(number("discount_share", 0)),
-        Money.of(currency(), number("discount_amount", 0)),
-        !text("discount_when", 0).equals("after tax"));
+        term("discount_share", name),
+        Money.of(currency(), term("discount_amount", name).value()),
+        !text("discount_when", 0).equalsIgnoreCase("after tax"));
     return new Terms(
         currency(),
-        new Ratio(number("overhead_rate", 0)),
+        term("overhead_rate", name),
         profit,
         discount,
-        new Tax(new Ratio(number("tax_rate", 0)), taxed(), rounding()),
+        new Tax(term("tax_rate", name), taxed(), rounding()),
         shares(),
         new Terms.Codes(
             text("overhead_code", 0),
@@ -107,8 +122,12 @@ final class EstimateCells {
             text("tax_code", 0)));
   }
 
+  private Ratio term(String name, String without) {
+    return name.equals(without) ? Ratio.ZERO : new Ratio(number(name, 0));
+  }
+
   private Tax.RoundingPoint rounding() {
-    return text("tax_rounding", 0).equals("line")
+    return text("tax_rounding", 0).equalsIgnoreCase("line")
         ? Tax.RoundingPoint.LINE
         : Tax.RoundingPoint.INVOICE;
   }
@@ -116,7 +135,7 @@ final class EstimateCells {
   private Set<Category> taxed() {
     Set<Category> taxed = EnumSet.noneOf(Category.class);
     rows("tax_category")
-        .filter(row -> text("tax_applies", row).equals("yes"))
+        .filter(row -> text("tax_applies", row).equalsIgnoreCase("yes"))
         .mapToObj(row -> Category.from(text("tax_category", row)))
         .flatMap(Optional::stream)
         .forEach(taxed::add);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import squaresheet.binding.BoundJob;
+import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Where;
 import squaresheet.formula.Value;
 import squaresheet.job.JobResult;
@@ -22,6 +23,7 @@ final class Model {
   private final Takeoff takeoff;
   private final Map<Address, Modelled> cells = new LinkedHashMap<>();
   private final Reckoning asModelled;
+  private Optional<Book> written = Optional.empty();
 
   Model(Book book, BoundJob job, JobResult result) {
     this.book = book;
@@ -84,6 +86,19 @@ final class Model {
   /** The cells that the model knows the value of. */
   Map<Address, Modelled> cells() {
     return cells;
+  }
+
+  /** The workbook as it is written anew from the model; none where the job cannot be written. */
+  Optional<Book> written() {
+    if (written.isEmpty()) {
+      try {
+        written = Optional.of(
+            Book.of(book.file(), JobWorkbook.write(job.input(), result).workbook()));
+      } catch (IllegalArgumentException jobThatCannotBeWritten) {
+        return Optional.empty();
+      }
+    }
+    return written;
   }
 
   /** The workbook with every modelled cell as it should be: what a formula makes here is its own doing. */

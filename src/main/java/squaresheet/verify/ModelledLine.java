@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import squaresheet.binding.JobWorkbook;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 
@@ -23,7 +22,8 @@ record ModelledLine(Model job, PricedLine line, PricedLine model) {
   /** The lines that the model has as often as the workbook; a line of the estimator's own has none beside it. */
   static Stream<ModelledLine> of(Model job, EstimateCells cells) {
     Map<String, List<PricedLine>> there = byItem(cells);
-    Map<String, List<PricedLine>> right = written(job).map(ModelledLine::byItem).orElse(Map.of());
+    Map<String, List<PricedLine>> right =
+        job.written().flatMap(EstimateCells::of).map(ModelledLine::byItem).orElse(Map.of());
     return there.entrySet().stream()
         .filter(entry -> entry.getValue().size()
             == right.getOrDefault(entry.getKey(), List.of()).size())
@@ -31,16 +31,6 @@ record ModelledLine(Model job, PricedLine line, PricedLine model) {
             .mapToObj(at -> new ModelledLine(
                 job, entry.getValue().get(at), right.get(entry.getKey()).get(at))))
         .filter(both -> both.model.isCost());
-  }
-
-  /** The estimate of a workbook written anew from the model; none where the job cannot be written. */
-  private static Optional<EstimateCells> written(Model job) {
-    try {
-      var draft = JobWorkbook.write(job.job().input(), job.result());
-      return EstimateCells.of(Book.of(job.book().file(), draft.workbook()));
-    } catch (IllegalArgumentException jobThatCannotBeWritten) {
-      return Optional.empty();
-    }
   }
 
   private static Map<String, List<PricedLine>> byItem(EstimateCells cells) {

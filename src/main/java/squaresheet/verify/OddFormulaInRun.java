@@ -36,19 +36,29 @@ final class OddFormulaInRun implements Check<Fill> {
 
   /** Whether the run's formula reads cells and works in this row: otherwise the row is another sort of item. */
   private static boolean isAFormulaForIt(Fill fill, OddInRun odd) {
-    boolean reads = !fill.book().links().reads(fill.at(fill.form().sample())).isEmpty();
-    return reads && !(fill.expected(odd.along()) instanceof Value.Fault);
+    boolean moves = Nodes.any(fill.sample().tree(), node -> isMoving(fill, node));
+    return moves && !(fill.expected(odd.along()) instanceof Value.Fault);
   }
 
-  /** Whether it reads other items of its own run and nothing else, as a rate under two totals does. */
+  /** Whether the reference goes along with the items; a formula of held cells and names alone is no run. */
+  private static boolean isMoving(Fill fill, Node node) {
+    return node instanceof Node.Table
+        || (node instanceof Node.Reference reference
+            && !(fill.table().axis() == Axis.DOWN
+                ? reference.first().rowFixed()
+                : reference.first().columnFixed()));
+  }
+
+  /** Whether it reads other items of its own run and nothing else, as a subtotal and a rate under two totals do. */
   private static boolean isOfItsOwnColumn(Fill fill, OddInRun odd) {
     List<Cells> reads = fill.book().links().reads(fill.at(odd.along()));
     return !fill.isChain()
         && !reads.isEmpty()
         && reads.stream()
-            .allMatch(cells -> cells.isOne()
-                && cells.sheet().equals(fill.tab().name())
+            .allMatch(cells -> cells.sheet().equals(fill.tab().name())
                 && fill.table().axis().across(cells.block().first())
+                    == fill.form().across()
+                && fill.table().axis().across(cells.block().last())
                     == fill.form().across());
   }
 

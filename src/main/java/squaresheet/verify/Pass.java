@@ -35,7 +35,7 @@ final class Pass {
         .map(it -> MoneyPath.of(book, it))
         .orElseGet(() -> MoneyPath.of(book, Optional.empty()));
     Optional<JobTotal> total = bound.flatMap(it -> new BookTotal(it).total(path));
-    return verdict(Optional.empty(), total, path);
+    return verdict(said, Optional.empty(), total, path);
   }
 
   /** Asks the model of the job too. */
@@ -52,11 +52,17 @@ final class Pass {
     subjects.put(PricedLine.class, estimate.stream().flatMap(it -> it.lines().stream()));
     subjects.put(ModelledLine.class, model.stream().flatMap(it -> estimate.stream()
         .flatMap(cells -> ModelledLine.of(it, cells))));
+    subjects.put(EstimateStep.class, model.stream().flatMap(it -> estimate.stream()
+        .flatMap(cells -> EstimateStep.of(it, cells).stream())));
+    subjects.put(SummaryCell.class, model.stream().flatMap(SummaryCell::of));
     subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
     MoneyPath path = MoneyPath.of(book, model);
-    return verdict(model, priced.map(it -> JobTotal.of(job.name(), it, path)), path);
+    List<Finding> left = new LostInputs(
+            book, model, job.findings(), LostInputs.consequences(Checks.ofJobs()))
+        .fold(said);
+    return verdict(left, model, priced.map(it -> JobTotal.of(job.name(), it, path)), path);
   }
 
   private void ask(Ask<?> ask) {
@@ -65,10 +71,11 @@ final class Pass {
     said.addAll(answer.findings());
   }
 
-  private Verdict verdict(Optional<Model> model, Optional<JobTotal> total, MoneyPath path) {
+  private Verdict verdict(
+      List<Finding> told, Optional<Model> model, Optional<JobTotal> total, MoneyPath path) {
     Worth worth = new Worth(book, model);
     List<Finding> kept =
-        new Folding(book, model).fold(said).stream().map(worth::of).toList();
+        new Folding(book, model).fold(told).stream().map(worth::of).toList();
     return new Verdict(book.file(), kept, tallies, path, total);
   }
 }

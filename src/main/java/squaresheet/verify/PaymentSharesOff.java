@@ -6,6 +6,7 @@ import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.sheet.Address;
 
 /** Do the shares of the payments make one hundred percent? */
 final class PaymentSharesOff implements Check<EstimateCells> {
@@ -32,6 +33,13 @@ final class PaymentSharesOff implements Check<EstimateCells> {
   private static Finding says(EstimateCells cells, BigDecimal sum) {
     String says = "the shares of the payments add up to " + Shown.number(sum.doubleValue() * 100)
         + " percent, but must make 100, or the last payment takes up the difference unseen";
-    return Says.about(INFO, cells.book(), cells.at("payment_share", 0).orElseThrow(), says);
+    return Says.about(INFO, cells.book(), sum(cells), says);
+  }
+
+  /** The sum under the shares; where there is none, the first of them. */
+  private static Address sum(EstimateCells cells) {
+    Cells shares = cells.book().named("payment_share").orElseThrow();
+    Address below = new Address(shares.sheet(), shares.block().last().plus(1, 0));
+    return cells.book().formula(below).isPresent() ? below : shares.first();
   }
 }

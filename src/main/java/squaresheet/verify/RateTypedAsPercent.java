@@ -22,8 +22,8 @@ final class RateTypedAsPercent implements Check<EstimateCells> {
   @Override
   public Stream<Finding> examine(EstimateCells cells) {
     return Stream.of("overhead_rate", "profit_rate")
-        .filter(name ->
-            name.equals("overhead_rate") || !cells.text("profit_kind", 0).equals("margin"))
+        .filter(name -> name.equals("overhead_rate")
+            || !cells.text("profit_kind", 0).equalsIgnoreCase("margin"))
         .filter(name -> cells.number(name, 0).compareTo(BigDecimal.ONE) > 0)
         .map(name -> says(cells, name));
   }

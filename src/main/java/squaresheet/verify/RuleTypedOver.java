@@ -20,7 +20,10 @@ final class RuleTypedOver implements Check<Modelled> {
 
   @Override
   public Stream<Finding> examine(Modelled cell) {
-    boolean typed = !cell.isFormula() && !cell.isRight() && !cell.isSimulatedWaste();
+    boolean typed = !cell.isFormula()
+        && !cell.isRight()
+        && !cell.isSimulatedWaste()
+        && !InputIsText.isTextForNumber(cell);
     return typed ? Stream.of(says(cell)) : Stream.empty();
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Value;
@@ -92,6 +93,25 @@ final class Worth {
         .forEach(entry -> words.add(words(entry.getKey(), entry.getValue())));
     return String.join(", ", words)
         + (more.size() > MOST ? " and " + (more.size() - MOST) + " more" : "");
+  }
+
+  /** What hangs on inputs that cannot be read: what cannot be worked out at all, or else what counts without them. */
+  String hanging(Set<Address> inputs, Set<Address> behind) {
+    List<Output> all = outputs.stream()
+        .filter(output -> behind.contains(output.cell()) || inputs.contains(output.cell()))
+        .toList();
+    List<Output> broken = all.stream()
+        .filter(output -> book.value(output.cell()) instanceof Value.Fault)
+        .toList();
+    List<Output> told = broken.isEmpty() ? all : broken;
+    List<String> names = new ArrayList<>(told.stream()
+        .sorted(Comparator.comparing(output -> !output.name().equals("Total")))
+        .limit(MOST)
+        .map(Output::name)
+        .toList());
+    String more = told.size() > MOST ? " and " + (told.size() - MOST) + " more" : "";
+    String what = broken.isEmpty() ? "hanging on it: " : "cannot be worked out: ";
+    return names.isEmpty() ? "" : what + String.join(", ", names) + more;
   }
 
   private static String plural(String unit, String number) {

@@ -163,7 +163,7 @@ class SpoiltJobTest {
             it.enter(at, "ROUND(estimate_price*tax_rate,2)");
             return at;
           },
-          "surcharge-off-terms"),
+          "estimate-cell-off"),
       slip(
           "discount over the price",
           it -> {
@@ -295,8 +295,7 @@ class SpoiltJobTest {
   }
 
   private static boolean isAt(Finding finding, Address at) {
-    return finding.where() instanceof Where.InCell in
-        && (in.cell().equals(at) || finding.info().id().equals("surcharge-off-terms"));
+    return finding.where() instanceof Where.InCell in && in.cell().equals(at);
   }
 
   @Test

@@ -1,0 +1,56 @@
+package squaresheet.verify;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Where;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Ref;
+
+/** The company's prices and rates in a workbook: which cell of a row a complaint about an item speaks of. */
+final class ListedItems {
+
+  private static final String RATE = "rate ";
+
+  private final Book book;
+
+  ListedItems(Book book) {
+    this.book = book;
+  }
+
+  /** The finding at the cell that must be put right, where that is another than it was said at. */
+  Finding placed(Finding finding) {
+    return at(finding).map(cell -> finding.at(book.where(cell))).orElse(finding);
+  }
+
+  private Optional<Address> at(Finding finding) {
+    if (finding.info().id().equals("price-unit-off")) {
+      return Folding.cell(finding).flatMap(price -> inRow(price, "price_per"));
+    }
+    return finding.where() instanceof Where.OfItem item && item.subject().startsWith(RATE)
+        ? rate(item.subject().substring(RATE.length()), finding.says())
+        : Optional.empty();
+  }
+
+  /** The cell of a rate that the sentence quotes: its quantity or its crew. */
+  private Optional<Address> rate(String item, String says) {
+    return Stream.of("rate_quantity", "rate_crew")
+        .flatMap(column -> rows(item).stream().flatMap(row -> inRow(row, column).stream()))
+        .filter(cell -> says.contains("'" + TextPlaces.text(book.cell(cell)) + "'"))
+        .findFirst();
+  }
+
+  private List<Address> rows(String item) {
+    return book.named("rate_item").stream()
+        .flatMap(Cells::each)
+        .filter(cell -> TextPlaces.text(book.cell(cell)).equals(item))
+        .toList();
+  }
+
+  private Optional<Address> inRow(Address row, String column) {
+    return book.named(column)
+        .map(cells -> new Address(
+            cells.sheet(), new Ref(row.ref().row(), cells.block().first().column())));
+  }
+}
