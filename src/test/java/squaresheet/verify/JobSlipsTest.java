@@ -339,9 +339,10 @@ class JobSlipsTest {
     return HONEST.stream()
         .map(change -> DynamicTest.dynamicTest(change.name(), () -> {
           DemoWorkbook book = new DemoWorkbook();
-          change.make().apply(book);
-          assertThat(said(book)).isEmpty();
-          assertThat(verdict(book).total()).isPresent();
+          Address at = change.make().apply(book);
+          Verdict verdict = verdict(book);
+          assertThat(said(verdict)).as(at.toString()).isEmpty();
+          assertThat(verdict.total()).isPresent();
         }));
   }
 
