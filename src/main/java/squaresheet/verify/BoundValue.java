@@ -42,8 +42,14 @@ record BoundValue(
     should = List.copyOf(should);
   }
 
-  /** What the cell makes when everything before it is right; nothing where that cannot be worked out. */
+  /**
+   * What the cell makes when everything before it is right; nothing where that cannot be worked out. A line is held against
+   * its own quantity and price as they stand, so it is taken as it stands too.
+   */
   OptionalDouble own() {
+    if (kind == Kind.LINE) {
+      return model.book().number(at);
+    }
     Value value = model
         .book()
         .formula(at)
