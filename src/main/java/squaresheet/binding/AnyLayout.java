@@ -44,7 +44,8 @@ public final class AnyLayout {
     Optional<Read<List<Guess>>> stored = StoredBinding.read(book, file);
     return stored
         .map(read -> new AnyLayout(book, file, read.value().orElse(List.of()), read.findings()))
-        .orElseGet(() -> survey(book, file));
+        .orElseGet(() -> new AnyLayout(
+            book, file, survey(book, file).guesses(), StoredBinding.gone(book, file)));
   }
 
   /** What the workbook seems to be, whatever binding is kept in it. */

@@ -32,6 +32,12 @@ enum Complaint {
       "formula-differs-from-model",
       Severity.WARNING,
       "A formula makes something else than the model"),
+  BINDING_GONE(
+      "binding-is-gone", Severity.WARNING, "The workbook was bound once, but no longer is"),
+  FORMAT_NEWER(
+      "format-is-newer",
+      Severity.ERROR,
+      "The workbook was written in a newer format than is known"),
   MAPPING_LINE("mapping-line-unread", Severity.ERROR, "A line of the mapping could not be read");
 
   private final String id;

@@ -63,6 +63,7 @@ final class JobReader {
           "a job workbook must have the table of planes with its defined names (plane_name,"
               + " pitch_rise, …), but has none"));
     }
+    Format.newer(book, Format.JOB, new Where.InFile(file)).ifPresent(findings::add);
     missingTables();
     missingColumns();
     RoofReader roof = new RoofReader(tape()).read(tables);

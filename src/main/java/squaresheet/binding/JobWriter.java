@@ -14,6 +14,7 @@ final class JobWriter {
   }
 
   Draft write() {
+    draft.property(Format.JOB, Format.current());
     DraftSheet summary = draft.sheet(SummarySheet.NAME);
     DraftSheet job = draft.sheet(SettingsSheet.NAME);
     PlanesSheet planes = roof();

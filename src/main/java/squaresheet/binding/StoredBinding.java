@@ -28,7 +28,7 @@ final class StoredBinding {
 
   static final String SHEET = "Squaresheet binding";
   /** The first cell says what the sheet is, whatever its tab is called. */
-  private static final String MARK = "squaresheet binding, format 1";
+  private static final String MARK = "squaresheet binding, " + Format.current();
 
   private static final int FIRST = 2;
 
@@ -49,6 +49,10 @@ final class StoredBinding {
   private static Read<List<Guess>> read(Workbook book, Sheet sheet, String file) {
     List<Guess> guesses = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
+    Format.newer(
+            Cells.text(sheet.cell("A1")),
+            new Where.InCell(file, new Address(sheet.name(), new Ref(0, 0))))
+        .ifPresent(findings::add);
     sheet.rows().filter(row -> row >= FIRST).forEach(row -> {
       String property = text(sheet, row, 1);
       Optional<Address> at = target(book, sheet.cell(new Ref(row, 4)));
@@ -89,7 +93,21 @@ final class StoredBinding {
   /** The edits that keep the binding in the workbook. */
   static List<Edit> store(Workbook book, List<Guess> agreed) {
     Optional<Sheet> before = book.sheets().stream().filter(StoredBinding::isOne).findFirst();
-    return before.map(sheet -> renew(sheet, agreed)).orElseGet(() -> add(book, agreed));
+    List<Edit> edits = new ArrayList<>(
+        before.map(sheet -> renew(sheet, agreed)).orElseGet(() -> add(book, agreed)));
+    edits.add(new Edit.SetProperty(Format.BINDING, Format.current()));
+    return edits;
+  }
+
+  /** What there is to say where a binding was kept once, but its sheet was deleted. */
+  static List<Finding> gone(Workbook book, String file) {
+    return book.properties().containsKey(Format.BINDING)
+        ? List.of(Complaint.BINDING_GONE.at(
+            new Where.InFile(file),
+            "the workbook was bound once, but the hidden sheet '" + SHEET
+                + "' with the binding is gone; what its cells are is guessed anew, so look it over with"
+                + " bind and keep it again"))
+        : List.of();
   }
 
   private static List<Edit> add(Workbook book, List<Guess> agreed) {
@@ -127,6 +145,8 @@ final class StoredBinding {
 
   private static List<Edit> renew(Sheet sheet, List<Guess> agreed) {
     List<Edit> edits = new ArrayList<>();
+    edits.add(
+        new Edit.SetContent(new Address(sheet.name(), new Ref(0, 0)), new Content.Text(MARK)));
     int last = sheet.used().map(block -> block.last().row()).orElse(FIRST);
     for (int row = FIRST; row <= Math.max(last, FIRST + agreed.size() - 1); row++) {
       int item = row - FIRST;

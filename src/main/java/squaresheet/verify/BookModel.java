@@ -20,6 +20,9 @@ import squaresheet.sheet.Address;
 /** What the bound cells of a workbook of foreign layout should hold, by the cells that they follow from. */
 final class BookModel {
 
+  private static final Set<String> OF_THE_BINDING =
+      Set.of("binding-does-not-fit", "binding-is-gone", "format-is-newer");
+
   private final Book book;
   private final BoundBook bound;
   private final Map<Address, BoundValue> values = new LinkedHashMap<>();
@@ -88,7 +91,7 @@ final class BookModel {
   /** What is said of a binding that no longer fits its workbook. */
   List<Finding> stale() {
     return bound.findings().stream()
-        .filter(finding -> finding.info().id().equals("binding-does-not-fit"))
+        .filter(finding -> OF_THE_BINDING.contains(finding.info().id()))
         .toList();
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Edit;
+import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 import squaresheet.verify.Verdict;
 import squaresheet.verify.Verify;
@@ -65,5 +66,44 @@ class ForeignSurvivalTest {
     SecondProgram.needed();
     Path file = kept();
     isJudgedAsBefore(read(file), read(SecondProgram.resave(file)));
+  }
+
+  @Test
+  void a_workbook_whose_binding_was_deleted_is_guessed_anew_and_says_so()
+      throws java.io.IOException {
+    Workbook kept = read(kept());
+    List<Sheet> left =
+        kept.sheets().stream().filter(sheet -> !StoredBinding.isOne(sheet)).toList();
+    Workbook book = new Workbook(
+        left,
+        kept.names(),
+        kept.date1904(),
+        kept.calculation(),
+        kept.externalLinks(),
+        kept.properties());
+    assertThat(Verify.workbook(book, "birch.xlsx").findings())
+        .extracting(finding -> finding.info().id())
+        .contains("binding-is-gone");
+    assertThat(AnyLayout.of(book, "birch.xlsx").read().findings())
+        .extracting(finding -> finding.where() + ": " + finding.says())
+        .contains(
+            "birch.xlsx: the workbook was bound once, but the hidden sheet 'Squaresheet binding'"
+                + " with the binding is gone; what its cells are is guessed anew, so look it over with bind"
+                + " and keep it again");
+    assertThat(AnyLayout.of(book, "birch.xlsx").bound()).isNotEmpty();
+  }
+
+  @Test
+  void a_binding_of_a_newer_format_is_said_and_read_as_far_as_known() throws java.io.IOException {
+    Path file = kept();
+    Edit newer = new Edit.SetContent(
+        Address.of(StoredBinding.SHEET, "A1"), new Content.Text("squaresheet binding, format 3"));
+    assertThat(Xlsx.edit(file, List.of(newer), file, Existing.REPLACE).value()).isPresent();
+    AnyLayout layout = AnyLayout.of(read(file), "birch.xlsx");
+    assertThat(layout.bound()).isNotEmpty();
+    assertThat(layout.read().findings())
+        .extracting(finding -> finding.where() + ": " + finding.says())
+        .anyMatch(says ->
+            says.startsWith("birch.xlsx, 'Squaresheet binding'!A1: the format must be 1 or older"));
   }
 }

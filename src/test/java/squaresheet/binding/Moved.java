@@ -14,6 +14,11 @@ import squaresheet.sheet.Workbook;
 /** Does to a workbook what spreadsheet programs do when rows and columns are inserted and sheets renamed and reordered. */
 final class Moved {
 
+  /** A whole row or column ends here, and goes no further. */
+  private static final int LAST_ROW = 1_048_575;
+
+  private static final int LAST_COLUMN = 16_383;
+
   private final Workbook book;
 
   Moved(Workbook book) {
@@ -21,11 +26,15 @@ final class Moved {
   }
 
   Workbook insertRow(String sheet, int before) {
-    return move(sheet, sheet, ref -> ref.row() >= before ? ref.plus(1, 0) : ref);
+    return move(
+        sheet, sheet, ref -> ref.row() >= before && ref.row() < LAST_ROW ? ref.plus(1, 0) : ref);
   }
 
   Workbook insertColumn(String sheet, int before) {
-    return move(sheet, sheet, ref -> ref.column() >= before ? ref.plus(0, 1) : ref);
+    return move(
+        sheet,
+        sheet,
+        ref -> ref.column() >= before && ref.column() < LAST_COLUMN ? ref.plus(0, 1) : ref);
   }
 
   Workbook rename(String sheet, String name) {
