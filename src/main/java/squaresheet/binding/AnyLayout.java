@@ -21,9 +21,13 @@ public final class AnyLayout {
   private final List<Guess> guesses;
   private final List<Finding> findings;
 
-  private AnyLayout(Workbook book, String file, List<Guess> guesses, List<Finding> findings) {
+  private final SheetTables sheets;
+
+  private AnyLayout(
+      Workbook book, String file, SheetTables sheets, List<Guess> guesses, List<Finding> findings) {
     this.book = book;
     this.file = file;
+    this.sheets = sheets;
     this.guesses = List.copyOf(guesses);
     this.findings = List.copyOf(findings);
   }
@@ -43,14 +47,19 @@ public final class AnyLayout {
   public static AnyLayout of(Workbook book, String file) {
     Optional<Read<List<Guess>>> stored = StoredBinding.read(book, file);
     return stored
-        .map(read -> new AnyLayout(book, file, read.value().orElse(List.of()), read.findings()))
-        .orElseGet(() -> new AnyLayout(
-            book, file, survey(book, file).guesses(), StoredBinding.gone(book, file)));
+        .map(read -> new AnyLayout(
+            book, file, new SheetTables(file), read.value().orElse(List.of()), read.findings()))
+        .orElseGet(() -> survey(book, file, StoredBinding.gone(book, file)));
   }
 
   /** What the workbook seems to be, whatever binding is kept in it. */
   public static AnyLayout survey(Workbook book, String file) {
-    return new AnyLayout(book, file, new Survey(book, file).guesses(), List.of());
+    return survey(book, file, List.of());
+  }
+
+  private static AnyLayout survey(Workbook book, String file, List<Finding> findings) {
+    SheetTables sheets = new SheetTables(file);
+    return new AnyLayout(book, file, sheets, new Survey(book, sheets).guesses(), findings);
   }
 
   /** Everything that seems to be something, sure or not, in the order of the sheets. */
@@ -72,7 +81,7 @@ public final class AnyLayout {
   public AnyLayout asking(Asker asker) {
     List<Guess> answered = new ArrayList<>(bound());
     questions().forEach(guess -> asker.ask(guess).map(Guess::agreed).ifPresent(answered::add));
-    return new AnyLayout(book, file, answered, findings);
+    return new AnyLayout(book, file, sheets, answered, findings);
   }
 
   /** The layout with what a mapping file says; its lines go before every guess. */
@@ -81,7 +90,7 @@ public final class AnyLayout {
     List<Guess> put = mapping.apply(csv, guesses);
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(mapping.findings());
-    return Read.of(new AnyLayout(book, file, put, findings), all);
+    return Read.of(new AnyLayout(book, file, sheets, put, findings), all);
   }
 
   /** A mapping file that says what is bound and, with question marks, what is not sure or not bound. */
@@ -113,6 +122,11 @@ public final class AnyLayout {
    */
   public Filled fill(JobResult job, String sheet) {
     return new Filling(book, file, bound(), job, sheet).fill();
+  }
+
+  /** What is written of the units of the workbook's numbers; its tables are not looked for again. */
+  public BookUnits units() {
+    return BookUnits.of(book, sheets);
   }
 
   /** The edits that write values and a roof into the bound cells. */

@@ -1,9 +1,11 @@
 package squaresheet.binding;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -37,7 +39,13 @@ final class BookReader {
   private final List<Guess> bound;
   private final List<Finding> findings;
   private final Map<Where.OfItem, Address> cells = new LinkedHashMap<>();
+  /** The subjects of the items so far. */
+  private final Set<String> called = new HashSet<>();
+
   private final Map<Where.OfItem, String> units = new LinkedHashMap<>();
+  /** The titles over items of the table being read, by their rows. */
+  private NavigableMap<Integer, String> bands = new TreeMap<>();
+
   private final List<BoundJob.Part> coverage = new ArrayList<>();
   private final Map<String, PlaneNotes> planes = new LinkedHashMap<>();
   private final List<BoundBook.Table> read = new ArrayList<>();
@@ -97,6 +105,7 @@ final class BookReader {
   private void put(Where.OfItem item, Address cell, String unit) {
     boolean squares = item.property().endsWith("squares");
     cells.putIfAbsent(item, cell);
+    called.add(item.subject());
     if (!unit.isEmpty() || squares) {
       units.putIfAbsent(item, unit.isEmpty() ? "squares" : unit);
     }
@@ -104,6 +113,7 @@ final class BookReader {
 
   private void table(FoundTable table, boolean several) {
     String key = key(table);
+    bands = table.bands();
     Map<Integer, String> subjects = new TreeMap<>();
     for (int row : table.rows(FoundTable.Row.DATA)) {
       String subject = subject(table, key, row, several);
@@ -152,15 +162,21 @@ final class BookReader {
         .orElse("");
   }
 
+  /** The band of the table that the row stands under; empty where there is none. */
+  private String band(int row) {
+    Map.Entry<Integer, String> band = bands.lowerEntry(row);
+    return band == null ? "" : band.getValue();
+  }
+
   /** The item's name; where two share one, the place tells them apart. */
   private String subject(FoundTable table, String key, int row, boolean several) {
     String kind = SUBJECTS.getOrDefault(table.table(), table.table());
     String name = table.text(row, key);
     String on =
         several && table.table().equals("planes") ? " on " + table.grid().name() : "";
-    String band = table.band(row);
+    String band = band(row);
     String subject = kind + " " + (band.isEmpty() ? "" : band + ", ") + name + on;
-    boolean taken = cells.keySet().stream().anyMatch(item -> item.subject().equals(subject));
+    boolean taken = called.contains(subject);
     return taken || name.isEmpty() ? subject + " in row " + (row + 1) : subject;
   }
 
@@ -173,10 +189,9 @@ final class BookReader {
     Map<Integer, String> sums = new TreeMap<>();
     for (int row : rows) {
       boolean last = row == rows.get(rows.size() - 1);
-      String band = table.band(row);
+      String band = band(row);
       String of = last ? "all " + kind + "s" : "all " + kind + "s of " + band;
-      boolean taken = sums.containsValue(of + on)
-          || cells.keySet().stream().anyMatch(item -> item.subject().equals(of + on));
+      boolean taken = sums.containsValue(of + on) || called.contains(of + on);
       String subject = taken ? of + on + " on " + table.grid().name() + ", " + (row + 1) : of + on;
       sums.put(row, subject);
       for (FoundColumn column : table.columns()) {

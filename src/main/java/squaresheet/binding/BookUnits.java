@@ -30,13 +30,16 @@ public final class BookUnits implements Labels {
 
   /** What is written in a workbook of any layout; the sheets of our own layout speak by their rules instead. */
   public static BookUnits of(Workbook book, String file) {
+    return of(book, new SheetTables(file));
+  }
+
+  static BookUnits of(Workbook book, SheetTables sheets) {
     Map<Address, Unit> written = new HashMap<>();
     for (Sheet sheet : book.sheets()) {
       if (!StoredBinding.isOne(sheet) && !isOurs(book, sheet)) {
-        Grid grid = new SheetGrid(file, sheet);
-        List<FoundTable> tables = Survey.tables(grid);
+        List<FoundTable> tables = sheets.of(sheet);
         tables.forEach(table -> new TableUnits(table).into(written));
-        new SheetUnits(grid, tables).into(written);
+        new SheetUnits(sheets.grid(sheet), tables).into(written);
       }
     }
     written.replaceAll((at, unit) -> shown(book.cell(at), unit));

@@ -2,7 +2,9 @@ package squaresheet.binding;
 
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -31,7 +33,7 @@ record FoundTable(
 
   FoundTable {
     columns = List.copyOf(columns);
-    rows = java.util.Collections.unmodifiableMap(new java.util.TreeMap<>(rows));
+    rows = java.util.Collections.unmodifiableMap(new TreeMap<>(rows));
   }
 
   /** What a row under the headings is. */
@@ -82,13 +84,11 @@ record FoundTable(
     return column(property).flatMap(column -> grid.address(row, column.at()));
   }
 
-  /** The band that the row stands under; empty where there is none. */
-  String band(int row) {
-    return rows.entrySet().stream()
-        .filter(entry -> entry.getKey() < row && entry.getValue() == Row.BAND)
-        .reduce((one, later) -> later)
-        .map(entry -> firstText(entry.getKey()))
-        .orElse("");
+  /** The titles over items, by their rows. */
+  NavigableMap<Integer, String> bands() {
+    NavigableMap<Integer, String> bands = new TreeMap<>();
+    rows(Row.BAND).forEach(row -> bands.put(row, firstText(row)));
+    return bands;
   }
 
   private String firstText(int row) {

@@ -18,6 +18,8 @@ final class LabelFinder {
   private static final int LONGEST = 60;
   /** Labels are looked for no further down and to the right than this. */
   private static final int DEEPEST = 2000;
+  /** Totals stand under a list, however long; so many rows at the end are looked at. */
+  private static final int LAST = 200;
 
   private static final int WIDEST = 64;
   /** A whole number up to this may be a percentage written without its sign; it is looked into when it is read. */
@@ -29,11 +31,16 @@ final class LabelFinder {
   private final Grid grid;
   private final List<FoundTable> tables;
   private final List<Meaning> meanings;
+  /** The last row of each table. */
+  private final List<Integer> ends;
 
   private LabelFinder(Grid grid, List<FoundTable> tables, List<Meaning> meanings) {
     this.grid = grid;
     this.tables = tables;
     this.meanings = meanings;
+    ends = tables.stream()
+        .map(table -> table.rows().keySet().stream().reduce(table.heading(), Math::max))
+        .toList();
   }
 
   /** The labels of the table's words on a grid, the surest for each meaning only. */
@@ -56,12 +63,17 @@ final class LabelFinder {
 
   private List<FoundLabel> all() {
     List<FoundLabel> all = new ArrayList<>();
-    for (int row = 0; row < Math.min(grid.rows(), DEEPEST); row++) {
+    for (int row = 0; row < grid.rows(); row = next(row)) {
       for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
         all.addAll(at(row, column));
       }
     }
     return all;
+  }
+
+  /** The next row to look at: each at the top of the sheet, and each of the last under a long list. */
+  private int next(int row) {
+    return row + 1 == DEEPEST ? Math.max(DEEPEST, grid.rows() - LAST) : row + 1;
   }
 
   private List<FoundLabel> at(int row, int column) {
@@ -87,15 +99,18 @@ final class LabelFinder {
   }
 
   private boolean isInATable(int row, int column) {
-    return tables.stream().anyMatch(table -> {
+    for (int at = 0; at < tables.size(); at++) {
+      FoundTable table = tables.get(at);
       int across = table.isOnItsSide() ? row : column;
       int along = table.isOnItsSide() ? column : row;
-      int end = table.rows().keySet().stream().reduce(table.heading(), Math::max);
-      return along >= table.heading()
-          && along <= end
+      if (along >= table.heading()
+          && along <= ends.get(at)
           && across >= table.first()
-          && across <= table.last();
-    });
+          && across <= table.last()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<FoundLabel> value(

@@ -14,11 +14,11 @@ import squaresheet.sheet.Workbook;
 final class Survey {
 
   private final Workbook book;
-  private final String file;
+  private final SheetTables sheets;
 
-  Survey(Workbook book, String file) {
+  Survey(Workbook book, SheetTables sheets) {
     this.book = book;
-    this.file = file;
+    this.sheets = sheets;
   }
 
   List<Guess> guesses() {
@@ -26,10 +26,10 @@ final class Survey {
     SingleValues values = new SingleValues(book);
     for (Sheet sheet : book.sheets()) {
       if (!StoredBinding.isOne(sheet)) {
-        Grid grid = new SheetGrid(file, sheet);
-        List<FoundTable> tables = tables(grid);
+        List<FoundTable> tables = sheets.of(sheet);
         tables.forEach(table -> columns(table, guesses));
-        LabelFinder.all(grid, tables, "job").forEach(label -> values.add(guess(label)));
+        LabelFinder.all(sheets.grid(sheet), tables, "job")
+            .forEach(label -> values.add(guess(label)));
       }
     }
     names().forEach(values::add);
@@ -44,10 +44,6 @@ final class Survey {
         .map(guess -> guess.at().sheet())
         .collect(Collectors.toSet());
     return sheets.size() > 1 ? sheets : Set.of();
-  }
-
-  static List<FoundTable> tables(Grid grid) {
-    return TableFinder.find(grid).stream().map(FormulaEvidence::weigh).toList();
   }
 
   private static void columns(FoundTable table, List<Guess> guesses) {

@@ -1,5 +1,6 @@
 package squaresheet.binding;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ final class TableUnits {
       Pattern.compile("^(SUM|SUBTOTAL)\\(", Pattern.CASE_INSENSITIVE);
 
   private final FoundTable table;
+  private final Map<String, Optional<Unit>> known = new HashMap<>();
 
   TableUnits(FoundTable table) {
     this.table = table;
@@ -52,11 +54,16 @@ final class TableUnits {
   }
 
   private Optional<Unit> headed(int column) {
-    return WrittenUnit.of(table.grid().text(table.heading(), column));
+    return written(table.grid().text(table.heading(), column));
+  }
+
+  /** The unit a heading writes; each heading is read once, however many cells stand under it. */
+  private Optional<Unit> written(String heading) {
+    return known.computeIfAbsent(heading, WrittenUnit::of);
   }
 
   private Optional<Unit> unit(FoundColumn column, int row, FoundTable.Row kind) {
-    Optional<Unit> headed = WrittenUnit.of(column.heading().text());
+    Optional<Unit> headed = written(column.heading().text());
     if (column.meaning().holds() == Holds.MONEY) {
       return kind == FoundTable.Row.TOTAL ? money(column, headed) : price(column, row, headed);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The units that headings, labels and unit columns name. */
 final class UnitWords {
@@ -18,6 +19,8 @@ final class UnitWords {
       Pattern.compile("(.*\\b(?:price|cost|rate|charge)s?)\\b ?,? ?(?:/|per ) ?([\\p{L} ]+)");
 
   private static final Map<String, UnitWord> BY_WORD = load();
+  private static final Map<String, UnitWord> BY_SYMBOL = BY_WORD.values().stream()
+      .collect(Collectors.toMap(UnitWord::toString, unit -> unit, (one, other) -> one));
 
   private UnitWords() {}
 
@@ -44,9 +47,7 @@ final class UnitWords {
 
   /** The unit with this symbol of ours. */
   static Optional<UnitWord> ofSymbol(String symbol) {
-    return BY_WORD.values().stream()
-        .filter(unit -> unit.toString().equals(symbol))
-        .findFirst();
+    return Optional.ofNullable(BY_SYMBOL.get(symbol));
   }
 
   /** Our spellings of all units. */

@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import squaresheet.binding.AnyLayout;
+import squaresheet.binding.BookUnits;
+import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -28,6 +31,8 @@ final class Book {
   private final Links links;
   private final Reckoning reckoning;
   private final List<Tab> tabs;
+  private final Optional<AnyLayout> layout;
+  private final BookUnits units;
   private final Set<Address> moving;
 
   private Book(String file, Workbook workbook) {
@@ -40,7 +45,20 @@ final class Book {
     links = new Links(reads);
     reckoning = Reckoning.of(this);
     moving = moving(formulas, links);
+    layout =
+        JobWorkbook.isOne(workbook) ? Optional.empty() : Optional.of(AnyLayout.of(workbook, file));
+    units = layout.map(AnyLayout::units).orElseGet(() -> BookUnits.of(workbook, file));
     tabs = workbook.sheets().stream().map(sheet -> new Tab(this, sheet)).toList();
+  }
+
+  /** What is bound of a workbook of foreign layout; none of a job workbook of ours, which is bound by itself. */
+  Optional<AnyLayout> layout() {
+    return layout;
+  }
+
+  /** What is written of the units of its numbers. */
+  BookUnits units() {
+    return units;
   }
 
   /** Reads all formulas of the workbook and works out their values. */

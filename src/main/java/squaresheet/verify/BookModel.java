@@ -8,10 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import squaresheet.binding.AnyLayout;
 import squaresheet.binding.BoundBook;
-import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.formula.Value;
@@ -51,10 +50,7 @@ final class BookModel {
 
   /** The model of a workbook through what is bound of it; none of a job workbook of ours, which has a better one. */
   static Optional<BookModel> of(Book book) {
-    return JobWorkbook.isOne(book.workbook())
-        ? Optional.empty()
-        : Optional.of(
-            new BookModel(book, AnyLayout.of(book.workbook(), book.file()).read()));
+    return book.layout().map(layout -> new BookModel(book, layout.read()));
   }
 
   Book book() {
@@ -159,10 +155,11 @@ final class BookModel {
   /** A column of which most cells do not fit is rather something else than wrong in most rows. */
   private void doubt(BoundBook.Table table) {
     Map<String, List<BoundValue>> columns = new LinkedHashMap<>();
+    Map<String, List<BoundValue>> bySubject =
+        values.values().stream().collect(Collectors.groupingBy(it -> it.item().subject()));
     table.rows().stream()
         .filter(row -> !row.isSum())
-        .flatMap(
-            row -> values.values().stream().filter(it -> it.item().subject().equals(row.subject())))
+        .flatMap(row -> bySubject.getOrDefault(row.subject(), List.of()).stream())
         .filter(BoundValue::isHeld)
         .forEach(it -> columns
             .computeIfAbsent(it.item().property(), key -> new ArrayList<>())

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import squaresheet.binding.BookUnits;
 import squaresheet.finding.Finding;
 import squaresheet.takeoff.Rulebook;
 
@@ -45,8 +44,7 @@ final class Pass {
     said.addAll(job.findings());
     Optional<EstimateCells> estimate = EstimateCells.of(book);
     Optional<Priced> priced = estimate.flatMap(Priced::of);
-    model.ifPresent(
-        it -> subjects.measured(book, BookUnits.of(book.workbook(), book.file()).with(it.job())));
+    model.ifPresent(it -> subjects.measured(book, book.units().with(it.job())));
     subjects.put(EstimateCells.class, estimate.stream());
     subjects.put(Priced.class, priced.stream());
     subjects.put(PricedLine.class, estimate.stream().flatMap(it -> it.lines().stream()));

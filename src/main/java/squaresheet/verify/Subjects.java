@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import squaresheet.binding.BookUnits;
 import squaresheet.formula.Labels;
 
 /** Everything in a workbook that a check can be asked about, by type. */
@@ -32,7 +31,7 @@ final class Subjects {
     all.put(PitchFactor.class, all.of(Table.class).stream().flatMap(PitchFactor::in));
     all.put(Underlayment.class, all.of(Table.class).stream().flatMap(Underlayment::in));
     all.put(LikeSheets.class, LikeSheets.in(book));
-    all.measured(book, BookUnits.of(book.workbook(), book.file()));
+    all.measured(book, book.units());
     all.put(RateUse.class, RateWalk.uses(book).stream());
     all.put(
         DefinedName.class,

@@ -66,7 +66,7 @@ class TableFinderTest {
         | Grand total |         |                  |       | =E5+E9      |
         """);
     assertThat(Drawn.items(table)).containsExactly("Front", "Back", "Left", "Right");
-    assertThat(table.band(7)).isEqualTo("Garage");
+    assertThat(table.bands().lowerEntry(7).getValue()).isEqualTo("Garage");
     assertThat(table.rows(FoundTable.Row.BAND)).containsExactly(1, 5);
     assertThat(table.rows(FoundTable.Row.TOTAL)).containsExactly(4, 8, 9);
   }
