@@ -21,6 +21,11 @@ final class Books {
     return read;
   }
 
+  /** Whether all of the workbook was read; of one that was read in part no amounts are given. */
+  static boolean isWhole(Read<Workbook> read) {
+    return read.value().isPresent() && read.findings().stream().noneMatch(Finding::isError);
+  }
+
   static String name(Path file) {
     Path last = file.getFileName();
     return last == null ? file.toString() : last.toString();

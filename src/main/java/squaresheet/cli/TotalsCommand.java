@@ -68,12 +68,12 @@ final class TotalsCommand implements Callable<Integer> {
 
   private boolean verify(Path file, Rulebook rulebook) {
     Read<Workbook> read = Xlsx.read(file);
-    read.value()
-        .ifPresent(workbook -> verdicts.add(Passes.over(workbook, Books.name(file), rulebook)));
-    if (read.value().isEmpty()) {
+    if (!Books.isWhole(read)) {
       console.say(read.findings());
+      return false;
     }
-    return read.value().isPresent();
+    verdicts.add(Passes.over(read.value().orElseThrow(), Books.name(file), rulebook));
+    return true;
   }
 
   private void give(Totals totals) {

@@ -63,8 +63,9 @@ final class VerifyCommand implements Callable<Integer> {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);
     }
     foreign(verdict);
-    console.say(line(file, verdict));
-    return verdict.isPassed() ? Exit.FINE : Exit.WITHHELD;
+    boolean passed = verdict.isPassed() && Books.isWhole(read);
+    console.say(line(file, verdict, passed));
+    return passed ? Exit.FINE : Exit.WITHHELD;
   }
 
   /** Of a workbook of foreign layout: how much of it was checked, and what was not. */
@@ -77,7 +78,7 @@ final class VerifyCommand implements Callable<Integer> {
     console.say("Checked: " + verdict.moneyPath());
   }
 
-  private static String line(Path file, Verdict verdict) {
+  private static String line(Path file, Verdict verdict, boolean passed) {
     long asked = verdict.tallies().stream().filter(Tally::isAsked).count();
     int notes = verdict.findings(Severity.NOTE).size();
     int said = verdict.findings().size() - notes;
@@ -85,7 +86,7 @@ final class VerifyCommand implements Callable<Integer> {
         + (notes == 0 ? "" : notes == 1 ? " and 1 note" : " and " + notes + " notes") + "; " + asked
         + " checks asked, "
         + verdict.notAsked().size() + " had nothing to ask about; totals "
-        + (!verdict.isPassed()
+        + (!passed
             ? "withheld"
             : verdict.total().isPresent() ? "can be given" : "not known, no error found");
   }
