@@ -3,9 +3,12 @@ package squaresheet.formula;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -20,18 +23,26 @@ import squaresheet.sheet.Workbook;
  */
 public final class Calculation {
 
+  /** So many cells of a circle are named. */
+  private static final int NAMED = 12;
+
   private final String file;
   private final Workbook workbook;
   private final Tabs tabs;
-  private final Map<Address, Formula> formulas = new LinkedHashMap<>();
-  private final List<Finding> findings = new ArrayList<>();
+  private final Map<Address, Formula> formulas;
+  private final List<Finding> findings;
   private final List<FormulaCell> order;
-  private final List<List<Address>> cycles = new ArrayList<>();
+  private final List<List<Address>> cycles;
+  private final Set<Address> circular;
 
   private Calculation(String file, Workbook workbook) {
     this.file = file;
     this.workbook = workbook;
     this.tabs = new Tabs(workbook);
+    this.formulas = new LinkedHashMap<>();
+    this.findings = new ArrayList<>();
+    this.cycles = new ArrayList<>();
+    this.circular = new LinkedHashSet<>();
     List<FormulaCell> cells = new ArrayList<>();
     workbook.sheets().forEach(sheet -> sheet
         .cells()
@@ -42,8 +53,44 @@ public final class Calculation {
             sheet.arrayAt(placed.ref())))));
     CalculationOrder found = new CalculationOrder(tabs, cells);
     this.order = found.inOrder();
-    found.cycles().forEach(this::close);
+    found.circles().forEach(this::close);
     work();
+  }
+
+  /** Over another one, in which some cells hold something else. */
+  private Calculation(Calculation before, Map<Address, Value> put) {
+    file = before.file;
+    workbook = before.workbook;
+    tabs = before.tabs.over();
+    formulas = before.formulas;
+    findings = before.findings;
+    order = before.order;
+    cycles = before.cycles;
+    circular = before.circular;
+    put.forEach((cell, value) -> tabs.tab(cell.sheet()).ifPresent(it -> it.put(cell.ref(), value)));
+    renewed().forEach(cell -> cell.work(new CellScope(tabs, cell.at())));
+  }
+
+  /** The formulas that need a cell put to another value, or one of these formulas; each a new one. */
+  private List<FormulaCell> renewed() {
+    List<FormulaCell> behind = new ArrayList<>();
+    for (FormulaCell cell : order) {
+      Tabs.Tab own = tabs.tab(cell.at().sheet()).orElseThrow();
+      boolean reads =
+          cell.reads().stream().anyMatch(it -> tabs.same(it.tab()).isTouched(it.block()));
+      if (reads && !own.isPut(cell.at().ref())) {
+        behind.add(own.renew(cell));
+      }
+    }
+    return behind;
+  }
+
+  /**
+   * The same workbook if some cells held other values: what needs them is worked out anew, all else is as it is here. This
+   * one is left as it is.
+   */
+  public Calculation putting(Map<Address, Value> other) {
+    return new Calculation(this, other);
   }
 
   /** Reads and works out all formulas of a workbook that is no file yet. */
@@ -79,22 +126,42 @@ public final class Calculation {
     return List.of(tabs.put(cell, read.value().get(), array));
   }
 
-  private void close(List<FormulaCell> cycle) {
-    List<Address> cells = cycle.stream().map(FormulaCell::at).toList();
-    String named = String.join(" needs ", cells.stream().map(Address::toString).toList());
-    Value value = new Value.NotChecked("formulas in a circle: " + named + " needs " + cells.get(0));
-    cycle.forEach(cell -> cell.become(value));
-    cycles.add(cells);
+  private void close(CalculationOrder.Circle circle) {
+    List<Address> way = circle.way().stream().map(FormulaCell::at).toList();
+    Value value = new Value.NotChecked("formulas in a circle: " + named(way));
+    circle.all().forEach(cell -> {
+      cell.become(value);
+      circular.add(cell.at());
+    });
+    cycles.add(way);
+  }
+
+  /** A circle in words; of a long one its first cells and its last. */
+  private static String named(List<Address> way) {
+    List<String> cells = way.stream().map(Address::toString).toList();
+    List<String> shown = cells.size() <= NAMED
+        ? cells
+        : Stream.of(
+                cells.subList(0, NAMED - 2),
+                List.of(cells.size() - NAMED + 1 + " others"),
+                cells.subList(cells.size() - 1, cells.size()))
+            .flatMap(List::stream)
+            .toList();
+    return String.join(" needs ", shown) + " needs " + cells.get(0);
   }
 
   private void work() {
     for (FormulaCell cell : order) {
       cell.work(new CellScope(tabs, cell.at()));
+      tabs.worked(cell);
     }
+    tabs.rest();
   }
 
   /** Works out all formulas once more. */
   public void again() {
+    order.forEach(FormulaCell::forget);
+    tabs.forget();
     work();
   }
 
@@ -111,6 +178,11 @@ public final class Calculation {
   /** The circles: each cell needs the next, and the last needs the first. */
   public List<List<Address>> cycles() {
     return List.copyOf(cycles);
+  }
+
+  /** The cells with formulas that need their own results, in the circles or between them. */
+  public Set<Address> circular() {
+    return Collections.unmodifiableSet(circular);
   }
 
   /** The cells with formulas outside circles, each after those it needs. */

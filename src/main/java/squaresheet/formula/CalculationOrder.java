@@ -5,44 +5,50 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import squaresheet.sheet.Address;
-import squaresheet.sheet.Block;
-import squaresheet.sheet.Ref;
 
-/** Puts formula cells in an order in which each comes after those it needs, and finds the circles. Nothing recurses. */
+/**
+ * Puts formula cells in an order in which each comes after those it needs, and finds the circles: strongly connected parts
+ * by Tarjan's method, without recursion. What a formula needs stays a few blocks, so that thousands of formulas over whole
+ * columns take no more time or room than their number.
+ */
 final class CalculationOrder {
-
-  private static final int NAMES_DEEP = 32;
 
   private static final Comparator<FormulaCell> BY_PLACE = Comparator.comparing(
           (FormulaCell cell) -> cell.at().sheet())
       .thenComparing(cell -> cell.at().ref());
 
-  /** Functions that ask where cells are and not what is in them. */
-  private static final Set<String> PLACES = Set.of("ROW", "COLUMN", "ROWS", "COLUMNS");
+  private final List<FormulaCell> cells;
+  private final OrderIndex index;
+  private final int[] opened;
+  private final int[] low;
+  /** The formulas come to, in turn; a formula's number by when it was come to. */
+  private final int[] turns;
 
-  private final Tabs tabs;
-  private final IdentityHashMap<FormulaCell, Set<FormulaCell>> needs = new IdentityHashMap<>();
-  private final IdentityHashMap<FormulaCell, List<FormulaCell>> needers = new IdentityHashMap<>();
-  private final IdentityHashMap<FormulaCell, Integer> waiting = new IdentityHashMap<>();
-  private final Deque<FormulaCell> ready = new ArrayDeque<>();
+  private int turn;
+  private final Deque<Integer> open = new ArrayDeque<>();
   private final List<FormulaCell> order = new ArrayList<>();
-  private final List<List<FormulaCell>> cycles = new ArrayList<>();
+  private final List<Circle> circles = new ArrayList<>();
+
+  /**
+   * Formulas that need each other.
+   *
+   * @param way some of them, each of which needs the next, and the last the first
+   * @param all all of them
+   */
+  record Circle(List<FormulaCell> way, List<FormulaCell> all) {}
 
   CalculationOrder(Tabs tabs, List<FormulaCell> cells) {
-    this.tabs = tabs;
-    cells.forEach(this::link);
-    cells.stream().filter(cell -> waiting.get(cell) == 0).forEach(ready::add);
-    run();
-    for (FormulaCell cell : cells) {
-      while (waiting.get(cell) > 0) {
-        breakCycle(cell);
-        run();
+    this.cells = cells;
+    cells.forEach(cell -> cell.reads(Needs.of(tabs, cell)));
+    index = new OrderIndex(tabs, cells);
+    opened = new int[cells.size()];
+    low = new int[cells.size()];
+    turns = new int[cells.size() + 1];
+    for (int node = 0; node < cells.size(); node++) {
+      if (opened[node] == 0) {
+        visit(node);
       }
     }
   }
@@ -51,121 +57,112 @@ final class CalculationOrder {
     return order;
   }
 
-  List<List<FormulaCell>> cycles() {
-    return cycles;
+  List<Circle> circles() {
+    return circles;
   }
 
-  private void link(FormulaCell cell) {
-    Set<FormulaCell> needed = new LinkedHashSet<>();
-    collect(cell.formula().tree(), cell.at(), needed, 0);
-    needs.put(cell, needed);
-    waiting.put(cell, needed.size());
-    needed.forEach(
-        other -> needers.computeIfAbsent(other, it -> new ArrayList<>()).add(cell));
-  }
+  /** A formula on the way, and how far its needs are followed. */
+  private static final class Step {
+    private final int node;
+    private int reading;
 
-  private void run() {
-    while (!ready.isEmpty()) {
-      FormulaCell cell = ready.poll();
-      order.add(cell);
-      release(cell);
+    Step(int node) {
+      this.node = node;
     }
   }
 
-  private void release(FormulaCell cell) {
-    for (FormulaCell needer : needers.getOrDefault(cell, List.of())) {
-      if (waiting.get(needer) > 0 && waiting.merge(needer, -1, Integer::sum) == 0) {
-        ready.add(needer);
+  private void visit(int start) {
+    Deque<Step> way = new ArrayDeque<>();
+    way.push(enter(start));
+    while (!way.isEmpty()) {
+      Step step = way.peek();
+      int fresh = fresh(step);
+      if (fresh >= 0) {
+        way.push(enter(fresh));
+      } else {
+        way.pop();
+        leave(step.node);
+        if (!way.isEmpty()) {
+          int before = way.peek().node;
+          low[before] = Math.min(low[before], low[step.node]);
+        }
       }
     }
   }
 
-  /** Follows what a waiting cell waits for until a cell comes again; that circle is taken out. */
-  private void breakCycle(FormulaCell from) {
+  private Step enter(int node) {
+    opened[node] = ++turn;
+    low[node] = turn;
+    turns[turn] = node;
+    open.push(node);
+    index.open(node, turn);
+    return new Step(node);
+  }
+
+  private int fresh(Step step) {
+    List<FormulaCell.Reading> reads = cells.get(step.node).reads();
+    for (; step.reading < reads.size(); step.reading++) {
+      int fresh = index.fresh(reads.get(step.reading));
+      if (fresh >= 0) {
+        return fresh;
+      }
+    }
+    return -1;
+  }
+
+  /** All it needs is come to: what of that is still open may need it in turn. */
+  private void leave(int node) {
+    int earliest = OrderColumn.NEVER;
+    for (FormulaCell.Reading reading : cells.get(node).reads()) {
+      earliest = Math.min(earliest, index.earliest(reading));
+    }
+    low[node] = Math.min(low[node], earliest);
+    if (low[node] < opened[node]) {
+      return;
+    }
+    boolean alone = open.peek() == node && earliest == OrderColumn.NEVER;
+    if (alone) {
+      order.add(cells.get(node));
+    } else {
+      circles.add(circle(node));
+    }
+    int closed;
+    do {
+      closed = open.pop();
+      index.close(closed);
+      // A part of a circle can be left before the circle is: what it would give its way back is
+      // settled here.
+      low[closed] = OrderColumn.NEVER;
+    } while (closed != node);
+  }
+
+  private Circle circle(int node) {
+    List<FormulaCell> all = new ArrayList<>();
+    for (int one : open) {
+      all.add(cells.get(one));
+      if (one == node) {
+        break;
+      }
+    }
+    all.sort(BY_PLACE);
+    return new Circle(way(all.get(0)), all);
+  }
+
+  /** Follows what a cell of a circle needs in it until a cell comes again. */
+  private List<FormulaCell> way(FormulaCell from) {
     LinkedHashSet<FormulaCell> path = new LinkedHashSet<>();
     FormulaCell at = from;
     while (path.add(at)) {
-      at = needs.get(at).stream()
-          .filter(next -> waiting.get(next) > 0)
+      int earliest = at.reads().stream()
+          .mapToInt(index::earliest)
+          .filter(it -> it != OrderColumn.NEVER)
           .findFirst()
           .orElseThrow();
+      at = cells.get(turns[earliest]);
     }
     List<FormulaCell> whole = new ArrayList<>(path);
-    List<FormulaCell> cycle = new ArrayList<>(whole.subList(whole.indexOf(at), whole.size()));
-    FormulaCell first = cycle.stream().min(BY_PLACE).orElseThrow();
-    Collections.rotate(cycle, -cycle.indexOf(first));
-    cycles.add(cycle);
-    cycle.forEach(cell -> waiting.put(cell, 0));
-    cycle.forEach(this::release);
-  }
-
-  private void collect(Node node, Address here, Set<FormulaCell> needed, int deep) {
-    if (node instanceof Node.Call call && PLACES.contains(call.function())) {
-      return;
-    }
-    CellScope scope = new CellScope(tabs, here);
-    if (node instanceof Node.Reference reference) {
-      add(reference, here, needed);
-    } else if (node instanceof Node.Table table) {
-      scope.table(table).ifPresent(reference -> add(reference, here, needed));
-    } else if (node instanceof Node.Name name && deep < NAMES_DEEP) {
-      scope.defined(name).ifPresent(it -> collect(it, here, needed, deep + 1));
-    } else if (node instanceof Node.Binary binary
-        && binary.operator() == Node.Operator.RANGE
-        && binary.left() instanceof Node.Reference left) {
-      addAround(left, binary.right(), here, needed);
-    }
-    node.parts().forEach(part -> collect(part, here, needed, deep));
-  }
-
-  /** A range that ends where a function says, as {@code C1:INDEX(C1:C6,3)}, needs no more than all that is spelled in it. */
-  private void addAround(Node.Reference left, Node right, Address here, Set<FormulaCell> needed) {
-    Trees.walk(right, node -> {
-      if (node instanceof Node.Reference end) {
-        Block block = left.block();
-        Block other = end.block();
-        Ref first = new Ref(
-            Math.min(block.first().row(), other.first().row()),
-            Math.min(block.first().column(), other.first().column()));
-        Ref last = new Ref(
-            Math.max(block.last().row(), other.last().row()),
-            Math.max(block.last().column(), other.last().column()));
-        add(sheet(left, here), new Block(first, last), needed);
-      }
-    });
-  }
-
-  private static String sheet(Node.Reference reference, Address here) {
-    return reference.sheet().isEmpty() ? here.sheet() : reference.sheet();
-  }
-
-  private void add(Node.Reference reference, Address here, Set<FormulaCell> needed) {
-    add(sheet(reference, here), reference.block(), needed);
-  }
-
-  private void add(String sheet, Block block, Set<FormulaCell> needed) {
-    Optional<Tabs.Tab> tab = tabs.tab(sheet);
-    if (tab.isEmpty()) {
-      return;
-    }
-    long size = (long) block.rows() * block.columns();
-    if (size > tab.get().formulas().size() + 8L) {
-      tab.get().formulas().stream().filter(cell -> touches(block, cell)).forEach(needed::add);
-      return;
-    }
-    for (int row = block.first().row(); row <= block.last().row(); row++) {
-      for (int column = block.first().column(); column <= block.last().column(); column++) {
-        tab.get().formula(new Ref(row, column)).ifPresent(needed::add);
-      }
-    }
-  }
-
-  private static boolean touches(Block block, FormulaCell cell) {
-    Ref ref = cell.at().ref();
-    Block filled = cell.array().orElse(new Block(ref, ref));
-    return filled.first().row() <= block.last().row()
-        && filled.last().row() >= block.first().row()
-        && filled.first().column() <= block.last().column()
-        && filled.last().column() >= block.first().column();
+    List<FormulaCell> way = new ArrayList<>(whole.subList(whole.indexOf(at), whole.size()));
+    Collections.rotate(way, -way.indexOf(way.stream().min(BY_PLACE).orElseThrow()));
+    return way;
   }
 }

@@ -1,6 +1,5 @@
 package squaresheet.formula;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.sheet.Address;
@@ -10,6 +9,9 @@ import squaresheet.sheet.Sheet;
 
 /** What stands behind the references of a formula in one cell of a workbook that is worked out. */
 final class CellScope implements Scope {
+
+  /** More cells than this are not taken together: the used part of more than thirty columns as long as a sheet. */
+  private static final long LARGEST = 1 << 25;
 
   private final Tabs tabs;
   private final Address here;
@@ -30,13 +32,10 @@ final class CellScope implements Scope {
     if (tab.isEmpty()) {
       return Value.Matrix.column(List.of(Signal.REFERENCE.value()));
     }
-    List<Value> values = new ArrayList<>(block.rows() * block.columns());
-    for (int row = block.first().row(); row <= block.last().row(); row++) {
-      for (int column = block.first().column(); column <= block.last().column(); column++) {
-        values.add(tab.get().value(row, column));
-      }
+    if ((long) block.rows() * block.columns() > LARGEST) {
+      throw Signal.notChecked(block + " is more cells than are gone through");
     }
-    return new Value.Matrix(block.rows(), block.columns(), values);
+    return new Value.Matrix(block.rows(), block.columns(), new BlockValues(tab.get(), block));
   }
 
   @Override
@@ -51,33 +50,41 @@ final class CellScope implements Scope {
 
   /** A table's name alone stands for its rows without headings and totals. */
   private Optional<Node> wholeTable(Node.Name name) {
-    return tabs.workbook().sheets().stream()
-        .flatMap(sheet -> sheet.tables().stream())
-        .filter(table -> table.name().equalsIgnoreCase(name.name()))
-        .findFirst()
-        .map(table -> new Node.Table(table.name(), List.of(), "", "", name.at()));
+    return tabs.table(name.name())
+        .map(it -> new Node.Table(it.table().name(), List.of(), "", "", name.at()));
   }
 
   @Override
   public Optional<Node.Reference> table(Node.Table table) {
-    for (Sheet sheet : tabs.workbook().sheets()) {
-      for (Sheet.Table found : sheet.tables()) {
-        boolean meant = table.table().isEmpty()
-            ? sheet.name().equals(here.sheet()) && found.block().contains(here.ref())
-            : found.name().equalsIgnoreCase(table.table());
-        if (meant) {
-          return TablePart.of(sheet.name(), found, table, here.ref());
-        }
-      }
-    }
-    return Optional.empty();
+    Optional<Tabs.NamedTable> meant =
+        table.table().isEmpty() ? around() : tabs.table(table.table());
+    return meant.flatMap(it -> TablePart.of(it.sheet().name(), it.table(), table, here.ref()));
+  }
+
+  /** The table that the formula stands in. */
+  private Optional<Tabs.NamedTable> around() {
+    return tabs.tab(here.sheet()).map(Tabs.Tab::sheet).flatMap(sheet -> sheet.tables().stream()
+        .filter(table -> table.block().contains(here.ref()))
+        .findFirst()
+        .map(table -> new Tabs.NamedTable(sheet, table)));
   }
 
   @Override
   public boolean isSubtotal(Address cell) {
     return tabs.tab(cell.sheet())
         .flatMap(tab -> tab.formula(cell.ref()))
-        .filter(formula -> Trees.calls(formula.formula().tree(), "SUBTOTAL"))
+        .filter(FormulaCell::isSubtotal)
+        .isPresent();
+  }
+
+  @Override
+  public boolean isFilteredOut(Address cell) {
+    return tabs.tab(cell.sheet())
+        .map(Tabs.Tab::sheet)
+        .filter(sheet -> sheet.isRowHidden(cell.ref().row()))
+        .flatMap(Sheet::filter)
+        .filter(filter -> cell.ref().row() > filter.first().row()
+            && cell.ref().row() <= filter.last().row())
         .isPresent();
   }
 

@@ -53,7 +53,7 @@ final class Condition {
   }
 
   /** A number, a truth or an error spelled as text. */
-  private static Optional<Value> typed(String text) {
+  static Optional<Value> typed(String text) {
     if (text.equalsIgnoreCase("TRUE") || text.equalsIgnoreCase("FALSE")) {
       return Optional.of(new Value.Truth(text.equalsIgnoreCase("TRUE")));
     }
@@ -65,6 +65,13 @@ final class Condition {
     } catch (Signal notANumber) {
       return Optional.empty();
     }
+  }
+
+  /** The number, or text without * and ?, that a cell must be equal to; empty where the condition is something else. */
+  Optional<Value> equalTo() {
+    boolean plain = wanted instanceof Value.Number
+        || (wanted instanceof Value.Text text && text.value().matches("[^*?~]+"));
+    return operator == Operator.EQUAL && plain ? Optional.of(wanted) : Optional.empty();
   }
 
   /** Whether a cell fulfils the condition. */

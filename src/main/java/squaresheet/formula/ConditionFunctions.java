@@ -65,10 +65,8 @@ final class ConditionFunctions {
     Grid added = arguments.has(2) ? sized(arguments, cells) : cells;
     Condition condition = Condition.of(arguments.value(1));
     List<Value> values = new ArrayList<>();
-    for (int i = 0; i < cells.size(); i++) {
-      if (condition.holds(cells.at(i))) {
-        values.add(added.at(i / cells.columns, i % cells.columns));
-      }
+    for (int i : new Asked(cells, condition).places(cells)) {
+      values.add(added.at(i / cells.columns, i % cells.columns));
     }
     return numbers(values);
   }
@@ -100,26 +98,19 @@ final class ConditionFunctions {
     if (added != null) {
       requireSameShape(added, first);
     }
-    boolean[] out = new boolean[first.size()];
+    List<Asked> all = new ArrayList<>();
     for (int i = from; i < arguments.size(); i += 2) {
-      strike(out, arguments.grid(i), first, Condition.of(arguments.value(i + 1)));
+      Asked asked = new Asked(arguments.grid(i), Condition.of(arguments.value(i + 1)));
+      requireCells(asked.cells());
+      requireSameShape(asked.cells(), first);
+      all.add(asked);
     }
     List<Value> values = new ArrayList<>();
-    for (int i = 0; i < out.length; i++) {
-      if (!out[i]) {
-        values.add(
-            added == null ? new Value.Number(1) : added.at(i / first.columns, i % first.columns));
-      }
+    for (int i : Asked.all(all, first)) {
+      values.add(
+          added == null ? new Value.Number(1) : added.at(i / first.columns, i % first.columns));
     }
     return numbers(values);
-  }
-
-  private static void strike(boolean[] out, Grid cells, Grid first, Condition condition) {
-    requireCells(cells);
-    requireSameShape(cells, first);
-    for (int i = 0; i < out.length; i++) {
-      out[i] |= !condition.holds(cells.at(i / first.columns, i % first.columns));
-    }
   }
 
   private static void requireSameShape(Grid a, Grid b) {

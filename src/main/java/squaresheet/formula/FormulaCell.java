@@ -1,5 +1,6 @@
 package squaresheet.formula;
 
+import java.util.List;
 import java.util.Optional;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -12,13 +13,29 @@ final class FormulaCell {
   private final Address at;
   private final Formula formula;
   private final Optional<Block> array;
+  private List<Reading> reads = List.of();
+  private final boolean subtotal;
   private Value value = NOT_YET;
   private Value whole = NOT_YET;
+
+  /**
+   * Cells that a formula needs.
+   *
+   * @param tab their sheet
+   * @param block the cells
+   */
+  record Reading(Tabs.Tab tab, Block block) {}
 
   FormulaCell(Address at, Formula formula, Optional<Block> array) {
     this.at = at;
     this.formula = formula;
     this.array = array;
+    this.subtotal = Trees.calls(formula.tree(), "SUBTOTAL");
+  }
+
+  /** The same cell, not worked out, for a workbook in which others hold something else. */
+  FormulaCell copy() {
+    return new FormulaCell(at, formula, array);
   }
 
   Address at() {
@@ -29,9 +46,23 @@ final class FormulaCell {
     return formula;
   }
 
+  /** Whether other subtotals pass over it. */
+  boolean isSubtotal() {
+    return subtotal;
+  }
+
   /** The cells its result fills. */
   Optional<Block> array() {
     return array;
+  }
+
+  /** The cells it needs. */
+  List<Reading> reads() {
+    return reads;
+  }
+
+  void reads(List<Reading> all) {
+    reads = List.copyOf(all);
   }
 
   Value value() {
@@ -41,6 +72,10 @@ final class FormulaCell {
   void become(Value other) {
     value = other;
     whole = other;
+  }
+
+  void forget() {
+    become(NOT_YET);
   }
 
   void work(Scope scope) {

@@ -1,7 +1,10 @@
 package squaresheet.formula;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Ref;
@@ -118,8 +121,38 @@ final class Grid {
     return size();
   }
 
+  /** One of its columns or rows; of cells, only what is asked for is read. */
+  Grid line(int index, boolean column) {
+    int size = column ? rows : columns;
+    if (cells instanceof BlockValues block) {
+      BlockValues line = block.line(index, column);
+      return new Grid(column ? size : 1, column ? 1 : size, line, null, null);
+    }
+    Value[] values = new Value[size];
+    for (int i = 0; i < size; i++) {
+      values[i] = column ? at(i, index) : at(index, i);
+    }
+    return column ? of(size, 1, values) : of(1, size, values);
+  }
+
+  /** The cells of one long column, if that is what this is and they can be found by their values. */
+  Optional<BlockValues> indexed() {
+    return cells instanceof BlockValues block && block.isIndexed()
+        ? Optional.of(block)
+        : Optional.empty();
+  }
+
+  /** Shows every value but blank cells, row by row. */
+  void eachFilled(Consumer<Value> visitor) {
+    boolean shown = cells instanceof BlockValues block
+        && block.eachFilled(value -> visitor.accept(known(value)));
+    for (int i = 0; !shown && i < size(); i++) {
+      visitor.accept(at(i));
+    }
+  }
+
   Value toValue() {
-    return isSingle() ? at(0) : new Value.Matrix(rows, columns, cells);
+    return isSingle() ? at(0) : new Value.Matrix(rows, columns, new ArrayList<>(cells));
   }
 
   private static Value known(Value value) {

@@ -43,7 +43,7 @@ final class LookupFunctions {
     if (result >= (down ? table.askedColumns() : table.askedRows())) {
       throw Signal.REFERENCE;
     }
-    Grid keys = down ? line(table, 0, true) : line(table, 0, false);
+    Grid keys = table.line(0, down);
     boolean nearest = arguments.truth(3, true);
     int found = nearest ? Search.lastAtMost(keys, wanted) : Search.exact(keys, wanted, true);
     if (found < 0) {
@@ -52,20 +52,11 @@ final class LookupFunctions {
     return down ? table.at(found, result) : table.at(result, found);
   }
 
-  private static Grid line(Grid grid, int index, boolean column) {
-    int size = column ? grid.rows : grid.columns;
-    Value[] values = new Value[size];
-    for (int i = 0; i < size; i++) {
-      values[i] = column ? grid.at(i, index) : grid.at(index, i);
-    }
-    return column ? Grid.of(size, 1, values) : Grid.of(1, size, values);
-  }
-
   private static Value lookup(Arguments arguments) {
     Value wanted = arguments.sound(0);
     Grid grid = arguments.array(1);
     boolean wide = grid.columns > grid.rows;
-    Grid keys = grid.rows > 1 && grid.columns > 1 ? line(grid, 0, !wide) : grid;
+    Grid keys = grid.rows > 1 && grid.columns > 1 ? grid.line(0, !wide) : grid;
     int found = Search.lastAtMost(keys, wanted);
     if (found < 0) {
       throw Signal.MISSING;
@@ -117,7 +108,7 @@ final class LookupFunctions {
     if ((down ? results.askedRows() : results.askedColumns()) != keys.askedSize()) {
       throw Signal.VALUE;
     }
-    Grid line = line(results, found, !down);
+    Grid line = results.line(found, !down);
     return line.toValue();
   }
 
@@ -156,7 +147,7 @@ final class LookupFunctions {
     if (row == 0 && column == 0) {
       return grid;
     }
-    return row == 0 ? line(grid, column - 1, true) : line(grid, row - 1, false);
+    return row == 0 ? grid.line(column - 1, true) : grid.line(row - 1, false);
   }
 
   private static Value chosen(Arguments arguments) {

@@ -34,11 +34,11 @@ final class Numbers {
       add(Coercion.number(grid.at(0)));
       return;
     }
-    for (int i = 0; i < grid.size(); i++) {
-      if (Coercion.sound(grid.at(i)) instanceof Value.Number number) {
+    grid.eachFilled(value -> {
+      if (Coercion.sound(value) instanceof Value.Number number) {
         add(number.value());
       }
-    }
+    });
   }
 
   private void add(double number) {

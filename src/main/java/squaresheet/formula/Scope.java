@@ -54,6 +54,11 @@ public interface Scope {
     return false;
   }
 
+  /** Whether a filter hides a cell's row, which subtotals then leave out. */
+  default boolean isFilteredOut(Address cell) {
+    return false;
+  }
+
   /** The cell the formula stands in, if it stands in one. */
   default Optional<Address> here() {
     return Optional.empty();

@@ -1,5 +1,7 @@
 package squaresheet.formula;
 
+import java.util.Optional;
+
 /** Finding a value in a row or column. */
 final class Search {
 
@@ -11,6 +13,10 @@ final class Search {
         && wanted instanceof Value.Text text
         && text.value().chars().anyMatch(c -> c == '*' || c == '?' || c == '~');
     Wildcards pattern = patterned ? Wildcards.of(((Value.Text) wanted).value()) : null;
+    Optional<BlockValues> indexed = patterned ? Optional.empty() : line.indexed();
+    if (indexed.isPresent()) {
+      return indexed.get().first(wanted);
+    }
     for (int i = 0; i < line.size(); i++) {
       Value value = line.at(i);
       boolean found = pattern == null
@@ -88,18 +94,23 @@ final class Search {
     if (Math.abs(order) == 2) {
       throw Signal.notChecked("a search by halves is not followed");
     }
-    int found = -1;
-    for (int step = 0; step < line.size(); step++) {
-      int i = order < 0 ? line.size() - 1 - step : step;
-      if (found < 0 && isMatch(line.at(i), wanted, kind)) {
-        found = i;
-      }
-    }
+    boolean plain = order >= 0 && kind != 2;
+    int found = plain ? exact(line, wanted, false) : matching(line, wanted, kind, order);
     found = found < 0 && Math.abs(kind) == 1 ? closest(line, wanted, kind) : found;
     if (found < 0) {
       throw Signal.MISSING;
     }
     return found;
+  }
+
+  private static int matching(Grid line, Value wanted, int kind, int order) {
+    for (int step = 0; step < line.size(); step++) {
+      int i = order < 0 ? line.size() - 1 - step : step;
+      if (isMatch(line.at(i), wanted, kind)) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static boolean isMatch(Value value, Value wanted, int kind) {

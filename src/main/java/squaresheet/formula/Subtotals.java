@@ -7,7 +7,10 @@ import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Ref;
 
-/** SUBTOTAL, which passes over other subtotals. Hidden rows are not known here, so what asks for them is not checked. */
+/**
+ * SUBTOTAL, which passes over other subtotals and over rows that a filter hides. Rows hidden by hand are not known here, so
+ * what leaves those out is not checked.
+ */
 final class Subtotals {
 
   private Subtotals() {}
@@ -49,7 +52,8 @@ final class Subtotals {
     for (int i = 0; i < grid.size(); i++) {
       Ref ref = asked.first().plus(i / grid.columns, i % grid.columns);
       Address cell = new Address(grid.sheet(), ref);
-      if (!arguments.evaluation().scope().isSubtotal(cell)) {
+      Scope scope = arguments.evaluation().scope();
+      if (!scope.isSubtotal(cell) && !scope.isFilteredOut(cell)) {
         values.add(grid.at(i));
       }
     }

@@ -8,6 +8,9 @@ import java.util.stream.DoubleStream;
 /** Totals, counts and averages. */
 final class TotalFunctions {
 
+  /** The most products that are kept at once: four used columns as long as a sheet. */
+  private static final int LARGEST = 1 << 22;
+
   private TotalFunctions() {}
 
   static List<Spec> specs() {
@@ -113,6 +116,9 @@ final class TotalFunctions {
       if (!fits) {
         throw Signal.VALUE;
       }
+    }
+    if (grids[0].size() > LARGEST) {
+      throw Signal.notChecked("SUMPRODUCT over " + grids[0].size() + " cells is not followed");
     }
     double[] products = new double[grids[0].size()];
     for (int i = 0; i < products.length; i++) {

@@ -46,7 +46,7 @@ public sealed interface Value {
    */
   record Matrix(int rows, int columns, List<Value> cells) implements Value {
     public Matrix {
-      cells = List.copyOf(cells);
+      cells = cells instanceof BlockValues ? cells : List.copyOf(cells);
       if (rows < 1 || columns < 1 || cells.size() != rows * columns) {
         throw new IllegalArgumentException("a matrix of " + rows + " rows and " + columns
             + " columns must hold as many values, but holds " + cells.size());

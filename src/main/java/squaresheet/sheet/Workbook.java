@@ -27,7 +27,7 @@ public record Workbook(
     Map<String, String> properties) {
 
   public Workbook {
-    sheets = List.copyOf(sheets);
+    sheets = NamedSheets.of(sheets);
     names = List.copyOf(names);
     externalLinks = List.copyOf(externalLinks);
     properties = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(properties));
@@ -85,7 +85,7 @@ public record Workbook(
 
   /** The sheet of that name, capital and small letters alike. */
   public Optional<Sheet> sheet(String name) {
-    return sheets.stream().filter(sheet -> sheet.name().equalsIgnoreCase(name)).findFirst();
+    return ((NamedSheets) sheets).named(name);
   }
 
   /** The cell at that address; empty where there is no such sheet or nothing in it. */

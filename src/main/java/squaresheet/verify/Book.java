@@ -11,44 +11,40 @@ import squaresheet.binding.AnyLayout;
 import squaresheet.binding.BookUnits;
 import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
-import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.formula.Calculation;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
-import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
 /** A workbook to be verified, with what follows from it: formulas read, values worked out anew, who reads whom. */
 final class Book {
 
   private final String file;
-  private final Workbook workbook;
-  private final Map<Address, Formula> formulas = new LinkedHashMap<>();
-  private final Map<Address, Finding> unreadable = new LinkedHashMap<>();
+  private final Calculation calculation;
   private final References references;
   private final Links links;
   private final Reckoning reckoning;
-  private final List<Tab> tabs;
+  private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Optional<AnyLayout> layout;
   private final BookUnits units;
   private final Set<Address> moving;
 
   private Book(String file, Workbook workbook) {
     this.file = file;
-    this.workbook = workbook;
-    workbook.sheets().forEach(this::readFormulas);
-    references = new References(workbook);
+    calculation = Calculation.of(file, workbook);
+    references = new References(calculation);
     Map<Address, List<Cells>> reads = new LinkedHashMap<>();
-    formulas.forEach((cell, formula) -> reads.put(cell, references.read(formula.tree(), cell)));
+    formulas().forEach((cell, formula) -> reads.put(cell, references.read(formula.tree(), cell)));
     links = new Links(reads);
-    reckoning = Reckoning.of(this);
-    moving = moving(formulas, links);
+    reckoning = new Reckoning(calculation);
+    moving = moving(formulas(), links);
     layout =
         JobWorkbook.isOne(workbook) ? Optional.empty() : Optional.of(AnyLayout.of(workbook, file));
     units = layout.map(AnyLayout::units).orElseGet(() -> BookUnits.of(workbook, file));
-    tabs = workbook.sheets().stream().map(sheet -> new Tab(this, sheet)).toList();
+    workbook.sheets().forEach(sheet -> tabs.put(sheet.name(), new Tab(this, sheet)));
   }
 
   /** What is bound of a workbook of foreign layout; none of a job workbook of ours, which is bound by itself. */
@@ -88,35 +84,26 @@ final class Book {
     return all;
   }
 
-  private void readFormulas(Sheet sheet) {
-    sheet.cells().filter(placed -> placed.cell().isFormula()).forEach(placed -> {
-      Address address = new Address(sheet.name(), placed.ref());
-      Read<Formula> read = Formula.parse(placed.cell().formula(), where(address));
-      read.value().ifPresent(formula -> formulas.put(address, formula));
-      read.findings().forEach(finding -> unreadable.put(address, finding));
-    });
-  }
-
   String file() {
     return file;
   }
 
   Workbook workbook() {
-    return workbook;
+    return calculation.workbook();
   }
 
   /** The formulas that could be read, by their cells, sheet by sheet, row by row. */
   Map<Address, Formula> formulas() {
-    return formulas;
+    return calculation.formulas();
   }
 
   /** What there is to say about formulas that could not be read. */
-  Map<Address, Finding> unreadable() {
-    return unreadable;
+  List<Finding> unreadable() {
+    return calculation.findings();
   }
 
   Optional<Formula> formula(Address cell) {
-    return Optional.ofNullable(formulas.get(cell));
+    return Optional.ofNullable(formulas().get(cell));
   }
 
   References references() {
@@ -131,27 +118,37 @@ final class Book {
     return reckoning;
   }
 
+  /** The formulas outside circles, those that are read before those that read them. */
+  List<Address> order() {
+    return calculation.order();
+  }
+
+  /** The formulas that come to themselves again. */
+  Set<Address> circular() {
+    return calculation.circular();
+  }
+
   /** The formulas whose values change by themselves, with the day or with every calculation. */
   Set<Address> moving() {
     return moving;
   }
 
   List<Tab> tabs() {
-    return tabs;
+    return List.copyOf(tabs.values());
   }
 
   Tab tab(String sheet) {
-    return tabs.stream().filter(tab -> tab.name().equals(sheet)).findFirst().orElseThrow();
+    return Optional.ofNullable(tabs.get(sheet)).orElseThrow();
   }
 
   /** The cells that a name of the whole workbook stands for. */
   Optional<Cells> named(String name) {
-    return workbook.name(name).flatMap(it -> it.cell().flatMap(cell -> it.block()
+    return workbook().name(name).flatMap(it -> it.cell().flatMap(cell -> it.block()
         .map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
   }
 
   Cell cell(Address address) {
-    return workbook.cell(address);
+    return workbook().cell(address);
   }
 
   /** The value worked out anew, or the typed one. */

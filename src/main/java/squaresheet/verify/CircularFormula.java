@@ -1,5 +1,6 @@
 package squaresheet.verify;
 
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
@@ -21,29 +22,32 @@ final class CircularFormula implements Check<Book> {
 
   @Override
   public Stream<Finding> examine(Book book) {
-    Set<Address> circle = book.links().circular();
+    Set<Address> circle = book.circular();
     if (circle.isEmpty() || book.workbook().calculation().iterate()) {
       return Stream.empty();
     }
-    return circle.stream().filter(cell -> isLast(book, cell)).map(cell -> says(book, cell));
+    return lookedAt(book, circle).stream().map(cell -> says(book, cell));
   }
 
-  /** The cell of a circle that others read, or that reads itself: the one to look at. */
-  private static boolean isLast(Book book, Address cell) {
-    Set<Address> circle = book.links().circular();
-    boolean self = book.links().formulasRead(cell).contains(cell);
-    boolean read = book.links().readers(cell).stream().anyMatch(reader -> !circle.contains(reader));
-    boolean anySelf =
-        circle.stream().anyMatch(it -> book.links().formulasRead(it).contains(it));
-    boolean anyRead = circle.stream().anyMatch(it -> book.links().readers(it).stream()
-        .anyMatch(reader -> !circle.contains(reader)));
-    return anySelf ? self : anyRead ? read : cell.equals(circle.iterator().next());
+  /** The cells of circles that read themselves, or else that others read, or else the first: those to look at. */
+  private static List<Address> lookedAt(Book book, Set<Address> circle) {
+    List<Address> selves =
+        circle.stream().filter(cell -> book.links().readsItself(cell)).toList();
+    List<Address> read =
+        circle.stream().filter(cell -> isReadOutside(book, circle, cell)).toList();
+    return !selves.isEmpty()
+        ? selves
+        : !read.isEmpty() ? read : List.of(circle.iterator().next());
+  }
+
+  private static boolean isReadOutside(Book book, Set<Address> circle, Address cell) {
+    return book.links().readers(cell).stream().anyMatch(reader -> !circle.contains(reader));
   }
 
   private static Finding says(Book book, Address cell) {
     String says = "is =" + book.formula(cell).orElseThrow()
         + ", which reads its own result"
-        + (book.links().formulasRead(cell).contains(cell) ? "" : " by way of other cells")
+        + (book.links().readsItself(cell) ? "" : " by way of other cells")
         + "; a spreadsheet program shows 0 or the last guess";
     return Says.about(INFO, book, cell, says);
   }

@@ -22,9 +22,11 @@ final class FormulaNotChecked implements Check<FormulaCell> {
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
     boolean root = cell.value() instanceof Value.NotChecked
-        && !cell.book().links().circular().contains(cell.at())
+        && !cell.book().circular().contains(cell.at())
         && !cell.book().moving().contains(cell.at())
-        && cell.book().links().formulasRead(cell.at()).stream()
+        && cell.book()
+            .links()
+            .eachFormulaRead(cell.at())
             .noneMatch(read -> cell.book().value(read) instanceof Value.NotChecked);
     return root ? Stream.of(says(cell)) : Stream.empty();
   }

@@ -12,50 +12,55 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Ref;
 
-/** Which cell reads which: the graph of a workbook's formulas. */
+/** Which cell reads which, as the formulas of a workbook are written. */
 final class Links {
-
-  /** One reader of a block of cells. */
-  private record Reader(Cells cells, Address reader) {}
 
   private record Column(String sheet, int column) {}
 
   private final Map<Address, List<Cells>> reads = new LinkedHashMap<>();
   private final Map<Address, List<Address>> cellReaders = new HashMap<>();
-  private final Map<Column, List<Reader>> blockReaders = new HashMap<>();
+  private final Map<Column, BlockReaders> blockReaders = new HashMap<>();
   private final Map<Column, NavigableSet<Integer>> formulaRows = new HashMap<>();
-  private final List<Address> order = new ArrayList<>();
-  private final Set<Address> circular = new LinkedHashSet<>();
 
   /** The graph of formulas that each read these cells. */
   Links(Map<Address, List<Cells>> reads) {
     this.reads.putAll(reads);
+    Map<Column, List<BlockReaders.Reader>> blocks = new HashMap<>();
     reads.forEach((reader, all) -> {
       formulaRows
           .computeIfAbsent(column(reader), key -> new TreeSet<>())
           .add(reader.ref().row());
-      all.forEach(cells -> index(cells, reader));
+      all.forEach(cells -> index(cells, reader, blocks));
     });
-    sort();
+    blocks.forEach((column, readers) -> blockReaders.put(column, new BlockReaders(readers)));
   }
 
   private static Column column(Address address) {
     return new Column(address.sheet(), address.ref().column());
   }
 
-  private void index(Cells cells, Address reader) {
+  private static Stream<Column> columns(Cells cells) {
+    return IntStream.rangeClosed(
+            cells.block().first().column(), cells.block().last().column())
+        .mapToObj(at -> new Column(cells.sheet(), at));
+  }
+
+  private void index(Cells cells, Address reader, Map<Column, List<BlockReaders.Reader>> blocks) {
     if (cells.isOne()) {
       cellReaders.computeIfAbsent(cells.first(), key -> new ArrayList<>()).add(reader);
       return;
     }
-    for (int at = cells.block().first().column(); at <= cells.block().last().column(); at++) {
-      blockReaders
-          .computeIfAbsent(new Column(cells.sheet(), at), key -> new ArrayList<>())
-          .add(new Reader(cells, reader));
-    }
+    BlockReaders.Reader made = new BlockReaders.Reader(
+        cells.block().first().row(), cells.block().last().row(), reader);
+    columns(cells)
+        .forEach(
+            column -> blocks.computeIfAbsent(column, key -> new ArrayList<>()).add(made));
   }
 
   /** The cells that a formula is written with, names followed. */
@@ -66,108 +71,82 @@ final class Links {
   /** The formulas that read a cell directly, alone or in a block. */
   Set<Address> readers(Address cell) {
     Set<Address> all = new LinkedHashSet<>(cellReaders.getOrDefault(cell, List.of()));
-    blockReaders.getOrDefault(column(cell), List.of()).stream()
-        .filter(reader -> reader.cells().contains(cell))
-        .forEach(reader -> all.add(reader.reader()));
+    BlockReaders blocks = blockReaders.get(column(cell));
+    if (blocks != null) {
+      blocks.each(cell.ref().row(), all::add);
+    }
     return all;
   }
 
   boolean isRead(Address cell) {
-    return !readers(cell).isEmpty();
+    BlockReaders blocks = blockReaders.get(column(cell));
+    return cellReaders.containsKey(cell)
+        || (blocks != null && blocks.isRead(cell.ref().row()));
   }
 
   /** The formulas that read a cell directly or by way of others, and not the cell itself unless it reads itself. */
   Set<Address> dependents(Collection<Address> cells) {
+    Map<Column, BlockReaders> left = new HashMap<>();
     Set<Address> seen = new LinkedHashSet<>();
     Deque<Address> next = new ArrayDeque<>(cells);
+    Consumer<Address> take = reader -> {
+      if (seen.add(reader)) {
+        next.push(reader);
+      }
+    };
     while (!next.isEmpty()) {
-      for (Address reader : readers(next.pop())) {
-        if (seen.add(reader)) {
-          next.push(reader);
-        }
+      Address cell = next.pop();
+      cellReaders.getOrDefault(cell, List.of()).forEach(take);
+      Column column = column(cell);
+      if (blockReaders.containsKey(column)) {
+        left.computeIfAbsent(column, key -> blockReaders.get(key).copy())
+            .take(cell.ref().row(), take);
       }
     }
     return seen;
   }
 
+  /** These formulas and all that they read directly or by way of others. */
+  Set<Address> behind(Collection<Address> formulas) {
+    Map<Column, NavigableSet<Integer>> left = new HashMap<>();
+    Set<Address> seen = new LinkedHashSet<>();
+    Deque<Address> next = new ArrayDeque<>(formulas);
+    while (!next.isEmpty()) {
+      Address formula = next.pop();
+      if (reads.containsKey(formula) && seen.add(formula)) {
+        reads(formula)
+            .forEach(cells -> columns(cells).filter(formulaRows::containsKey).forEach(column -> {
+              NavigableSet<Integer> rows =
+                  left.computeIfAbsent(column, key -> new TreeSet<>(formulaRows.get(key)));
+              NavigableSet<Integer> fresh = within(rows, cells);
+              fresh.forEach(
+                  row -> next.push(new Address(column.sheet(), new Ref(row, column.column()))));
+              fresh.clear();
+            }));
+      }
+    }
+    return seen;
+  }
+
+  private static NavigableSet<Integer> within(NavigableSet<Integer> rows, Cells cells) {
+    return rows.subSet(cells.block().first().row(), true, cells.block().last().row(), true);
+  }
+
   /** The formula cells among those that a formula reads directly. */
   List<Address> formulasRead(Address formula) {
-    List<Address> all = new ArrayList<>();
-    for (Cells cells : reads(formula)) {
-      int first = cells.block().first().row();
-      int last = cells.block().last().row();
-      for (int at = cells.block().first().column(); at <= cells.block().last().column(); at++) {
-        Column column = new Column(cells.sheet(), at);
-        for (int row : rows(column).subSet(first, true, last, true)) {
-          all.add(new Address(cells.sheet(), new Ref(row, at)));
-        }
-      }
-    }
-    return all;
+    return eachFormulaRead(formula).toList();
   }
 
-  private NavigableSet<Integer> rows(Column column) {
-    return formulaRows.getOrDefault(column, new TreeSet<>());
+  /** The same one after the other, for who may stop at one of them. */
+  Stream<Address> eachFormulaRead(Address formula) {
+    return reads(formula).stream().flatMap(cells -> columns(cells)
+        .filter(formulaRows::containsKey)
+        .flatMap(column -> within(formulaRows.get(column), cells).stream()
+            .map(row -> new Address(column.sheet(), new Ref(row, column.column())))));
   }
 
-  /** All formulas, those that are read before those that read them. */
-  List<Address> order() {
-    return order;
-  }
-
-  /** The formulas that come to themselves again. */
-  Set<Address> circular() {
-    return circular;
-  }
-
-  /** Depth first without recursion: chains in real workbooks run to thousands of cells. */
-  private void sort() {
-    Map<Address, Boolean> done = new HashMap<>();
-    for (Address start : reads.keySet()) {
-      Deque<Visit> path = new ArrayDeque<>();
-      enter(start, path, done);
-      while (!path.isEmpty()) {
-        Visit visit = path.peek();
-        if (visit.at < visit.next.size()) {
-          Address next = visit.next.get(visit.at++);
-          if (Boolean.FALSE.equals(done.get(next))) {
-            markCircle(next, path);
-          } else {
-            enter(next, path, done);
-          }
-        } else {
-          path.pop();
-          done.put(visit.cell, true);
-          order.add(visit.cell);
-        }
-      }
-    }
-  }
-
-  private void enter(Address cell, Deque<Visit> path, Map<Address, Boolean> done) {
-    if (!done.containsKey(cell)) {
-      done.put(cell, false);
-      path.push(new Visit(cell, formulasRead(cell)));
-    }
-  }
-
-  private void markCircle(Address from, Deque<Visit> path) {
-    for (Visit visit : path) {
-      circular.add(visit.cell);
-      if (visit.cell.equals(from)) {
-        return;
-      }
-    }
-  }
-
-  private static final class Visit {
-    private final Address cell;
-    private final List<Address> next;
-    private int at;
-
-    Visit(Address cell, List<Address> next) {
-      this.cell = cell;
-      this.next = next;
-    }
+  /** Whether a formula is written with its own cell. */
+  boolean readsItself(Address formula) {
+    return reads(formula).stream().anyMatch(cells -> cells.contains(formula));
   }
 }

@@ -1,8 +1,6 @@
 package squaresheet.verify;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -74,15 +72,7 @@ public record MoneyPath(int formulas, int workedOut, int modelled, List<String> 
 
   /** The formulas that these cells come from, over whatever steps, themselves included. */
   static Set<Address> way(Book book, List<Address> ends) {
-    Set<Address> way = new LinkedHashSet<>();
-    Deque<Address> next = new ArrayDeque<>(ends);
-    while (!next.isEmpty()) {
-      Address cell = next.pop();
-      if (book.formula(cell).isPresent() && way.add(cell)) {
-        book.links().formulasRead(cell).forEach(next::push);
-      }
-    }
-    return way;
+    return book.links().behind(ends);
   }
 
   /** How much of the way was held against the model: {@code 12 of 15 formulas}. */

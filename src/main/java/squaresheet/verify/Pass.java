@@ -18,7 +18,7 @@ final class Pass {
   Pass(Book book) {
     this.book = book;
     subjects = Subjects.of(book);
-    said = new ArrayList<>(book.unreadable().values());
+    said = new ArrayList<>(book.unreadable());
   }
 
   /** Asks what can be asked of any workbook, and of what is bound of it. */

@@ -19,7 +19,7 @@ final class RateWalk {
   private final List<RateUse> uses = new ArrayList<>();
 
   private RateWalk(Book book) {
-    for (Address at : book.links().order()) {
+    for (Address at : book.order()) {
       FormulaCell cell = new FormulaCell(book, at, book.formula(at).orElseThrow());
       rates.put(at, of(cell, cell.tree()));
     }

@@ -1,40 +1,31 @@
 package squaresheet.verify;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import squaresheet.formula.Formula;
+import squaresheet.formula.Calculation;
 import squaresheet.formula.Node;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
-import squaresheet.sheet.Workbook;
 
 /** Finds the cells behind the references, names and tables of a workbook's formulas. */
 final class References {
 
   private static final int NAMES_DEEP = 16;
 
-  private final Workbook workbook;
-  private final Map<String, String> tabs = new HashMap<>();
-  private final Map<String, Optional<Node>> names = new HashMap<>();
+  private final Calculation calculation;
 
-  References(Workbook workbook) {
-    this.workbook = workbook;
-    workbook.sheets().forEach(sheet -> tabs.put(lower(sheet.name()), sheet.name()));
-  }
-
-  private static String lower(String text) {
-    return text.toLowerCase(Locale.ROOT);
+  References(Calculation calculation) {
+    this.calculation = calculation;
   }
 
   /** The sheet's name as its tab spells it. */
   String tab(String sheet, Address here) {
-    return sheet.isEmpty() ? here.sheet() : tabs.getOrDefault(lower(sheet), sheet);
+    return sheet.isEmpty()
+        ? here.sheet()
+        : calculation.workbook().sheet(sheet).map(Sheet::name).orElse(sheet);
   }
 
   /** The cells a formula in this place reads. */
@@ -62,7 +53,8 @@ final class References {
     if (reference.extent() == Node.Extent.CELL || reference.extent() == Node.Extent.BLOCK) {
       return Optional.of(new Cells(tab, block));
     }
-    return workbook
+    return calculation
+        .workbook()
         .sheet(tab)
         .flatMap(Sheet::used)
         .flatMap(used -> shared(block, used))
@@ -81,25 +73,11 @@ final class References {
 
   /** What a name stands for on the sheet of the formula, read as a formula. */
   Optional<Node> defined(Node.Name name, Address here) {
-    String sheet = tab(name.sheet(), here);
-    return names.computeIfAbsent(lower(sheet) + "!" + lower(name.name()), key -> workbook
-        .name(name.name(), sheet)
-        .flatMap(it -> Formula.parse(it.text()).value())
-        .map(Formula::tree));
+    return calculation.scope(here).defined(name);
   }
 
   /** The cells a structured reference stands for. */
   Optional<Node.Reference> table(Node.Table node, Address here) {
-    for (Sheet sheet : workbook.sheets()) {
-      for (Sheet.Table table : sheet.tables()) {
-        boolean own = node.table().isEmpty()
-            && sheet.name().equals(here.sheet())
-            && table.block().contains(here.ref());
-        if (own || table.name().equalsIgnoreCase(node.table())) {
-          return new TableCells(sheet.name(), table).of(node, here);
-        }
-      }
-    }
-    return Optional.empty();
+    return calculation.scope(here).table(node);
   }
 }

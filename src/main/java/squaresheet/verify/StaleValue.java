@@ -25,7 +25,9 @@ final class StaleValue implements Check<FormulaCell> {
   public Stream<Finding> examine(FormulaCell cell) {
     boolean stale = isStale(cell.book(), cell.at());
     boolean first = stale
-        && cell.book().links().formulasRead(cell.at()).stream()
+        && cell.book()
+            .links()
+            .eachFormulaRead(cell.at())
             .noneMatch(read -> isStale(cell.book(), read));
     return first ? Stream.of(says(cell)) : Stream.empty();
   }

@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ final class Tab {
   private final Book book;
   private final Sheet sheet;
   private final Map<Axis, TextPlaces> places = new EnumMap<>(Axis.class);
+  private final Map<Integer, List<Table>> byRow = new HashMap<>();
   private List<Table> tables = List.of();
   private boolean found;
 
@@ -79,8 +81,20 @@ final class Tab {
     return tables;
   }
 
+  /** The tables by the rows of the sheet that they stand in. */
+  private synchronized Map<Integer, List<Table>> rows() {
+    if (byRow.isEmpty()) {
+      tables().forEach(table -> table
+          .rows()
+          .forEach(row -> byRow.computeIfAbsent(row, key -> new ArrayList<>()).add(table)));
+    }
+    return byRow;
+  }
+
   Optional<Table> tableAt(Ref ref) {
-    return tables().stream().filter(table -> table.contains(ref)).findFirst();
+    return rows().getOrDefault(ref.row(), List.of()).stream()
+        .filter(table -> table.contains(ref))
+        .findFirst();
   }
 
   /** The nearest texts above a cell, up to three, nearest last: its headings. */

@@ -43,6 +43,11 @@ record Table(Tab tab, Axis axis, int first, int last, List<Integer> inputs, List
     return IntStream.rangeClosed(first, last);
   }
 
+  /** The rows of the sheet that it stands in. */
+  IntStream rows() {
+    return axis == Axis.DOWN ? items() : IntStream.rangeClosed(leftmost(), rightmost());
+  }
+
   Ref ref(int along, int across) {
     return axis.ref(along, across);
   }

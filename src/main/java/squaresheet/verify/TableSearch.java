@@ -2,9 +2,12 @@ package squaresheet.verify;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /** Finds the tables of a sheet by the runs of one relative form in its formulas. */
@@ -16,11 +19,13 @@ final class TableSearch {
   private final Tab tab;
   private final Axis axis;
   private final Map<Integer, Map<Integer, String>> forms;
+  private final int lastAcross;
 
   TableSearch(Tab tab, Axis axis) {
     this.tab = tab;
     this.axis = axis;
     forms = tab.forms(axis);
+    lastAcross = forms.keySet().stream().mapToInt(it -> it).max().orElse(0);
   }
 
   private record Segment(int across, String form, int first, int last, int count) {
@@ -37,11 +42,12 @@ final class TableSearch {
     while (!left.isEmpty()) {
       Segment core = left.get(0);
       List<Segment> together = together(core, left);
-      left.removeAll(together);
       Table table = table(core, together);
-      left.removeIf(it -> it.first() <= table.last()
-          && it.last() >= table.first()
-          && table.forms().stream().anyMatch(form -> form.across() == it.across()));
+      Set<Segment> taken = new HashSet<>(together);
+      left.removeIf(it -> taken.contains(it)
+          || (it.first() <= table.last()
+              && it.last() >= table.first()
+              && table.forms().stream().anyMatch(form -> form.across() == it.across())));
       tables.add(table);
     }
     tables.removeIf(table -> table.size() < 3);
@@ -69,7 +75,6 @@ final class TableSearch {
   }
 
   private boolean isParted(int one, int next) {
-    int lastAcross = forms.keySet().stream().mapToInt(it -> it).max().orElse(0);
     return next - one - 1 > GAP
         || IntStream.range(one + 1, next)
             .anyMatch(along -> tab.isEmptyLine(along, axis, 0, lastAcross));
@@ -78,18 +83,19 @@ final class TableSearch {
   /** The segments beside the core that cover at least half of the same items, with no empty property between. */
   private List<Segment> together(Segment core, List<Segment> all) {
     List<Segment> found = new ArrayList<>(List.of(core));
+    List<Segment> near =
+        new ArrayList<>(all.stream().filter(it -> shares(core, it)).toList());
+    TreeSet<Integer> taken = new TreeSet<>(Set.of(core.across()));
     boolean grew = true;
     while (grew) {
-      int left = found.stream().mapToInt(Segment::across).min().orElseThrow();
-      int right = found.stream().mapToInt(Segment::across).max().orElseThrow();
-      List<Segment> near = all.stream()
-          .filter(it -> !found.contains(it))
-          .filter(it -> found.stream().noneMatch(has -> has.across() == it.across()))
-          .filter(it -> shares(core, it))
-          .filter(it -> isBeside(core, it.across(), left, right))
-          .limit(1)
-          .toList();
-      grew = found.addAll(near);
+      near.removeIf(it -> taken.contains(it.across()));
+      grew = false;
+      for (Segment it : near) {
+        if (isBeside(core, it.across(), taken.first(), taken.last())) {
+          grew = found.add(it) && taken.add(it.across());
+          break;
+        }
+      }
     }
     return found;
   }
