@@ -10,15 +10,23 @@ final class FilteredRows {
 
   private FilteredRows() {}
 
-  /** The cells that the SUBTOTALs of a formula leave out, because a filter hides their rows. */
+  /** The cells that the SUBTOTALs of a formula leave out, because a filter hides their rows or they are SUBTOTALs. */
   static List<Address> under(FormulaCell formula) {
     return formula
         .calls("SUBTOTAL")
         .flatMap(call -> call.arguments().stream().skip(1))
         .flatMap(argument -> formula.cells(argument).stream())
         .flatMap(Cells::each)
-        .filter(address -> isFilteredOut(formula.book(), address))
+        .filter(address ->
+            isFilteredOut(formula.book(), address) || isSubtotal(formula.book(), address))
         .toList();
+  }
+
+  /** Subtotals skip each other, so that a total over all rows counts every row once. */
+  private static boolean isSubtotal(Book book, Address address) {
+    return book.formula(address)
+        .filter(formula -> Nodes.calls(formula.tree(), "SUBTOTAL").findAny().isPresent())
+        .isPresent();
   }
 
   private static boolean isFilteredOut(Book book, Address address) {

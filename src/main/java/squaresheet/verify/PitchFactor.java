@@ -21,6 +21,8 @@ record PitchFactor(Table table, int along, double rise, int across, double facto
   private static final Pattern FACTOR = Pattern.compile(
       "(?<!\\p{L})((pitch|slope|roof|area) )?(factor|multiplier)(?!\\p{L})",
       Pattern.CASE_INSENSITIVE);
+  private static final Pattern DEGREES =
+      Pattern.compile("degrees?|(?<!\\p{L})deg(?!\\p{L})|\u00B0", Pattern.CASE_INSENSITIVE);
   private static final Pattern OTHER = Pattern.compile(
       "(?<!\\p{L})(hip|valley|waste|labou?r|price|line|cost|height)(?!\\p{L})",
       Pattern.CASE_INSENSITIVE);
@@ -47,9 +49,14 @@ record PitchFactor(Table table, int along, double rise, int across, double facto
         .tab()
         .isTypedNumber(new Ref(
             table.axis() == Axis.DOWN ? along : pitch, table.axis() == Axis.DOWN ? pitch : along));
-    return usual && typedPitch && factor.isPresent()
+    return usual && typedPitch && factor.isPresent() && !isInDegrees(table, pitch)
         ? Stream.of(new PitchFactor(table, along, rise.getAsDouble(), across, factor.getAsDouble()))
         : Stream.empty();
+  }
+
+  /** Whether the pitches are angles, whose factor is another. */
+  private static boolean isInDegrees(Table table, int pitch) {
+    return DEGREES.matcher(table.heading(pitch)).find();
   }
 
   Book book() {

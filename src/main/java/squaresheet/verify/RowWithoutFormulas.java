@@ -20,6 +20,18 @@ final class RowWithoutFormulas implements Check<Table> {
 
   @Override
   public Stream<Finding> examine(Table table) {
+    return isATotalsRow(table) ? Stream.empty() : findings(table);
+  }
+
+  /** Whether all that is filled across are sums of the columns: a column of rates or prices has none. */
+  private static boolean isATotalsRow(Table table) {
+    return table.axis() == Axis.ACROSS
+        && table.fills().stream()
+            .allMatch(fill ->
+                Nodes.isCall(fill.sample().tree(), "SUM", "SUBTOTAL", "AVERAGE", "MAX", "MIN"));
+  }
+
+  private static Stream<Finding> findings(Table table) {
     return table
         .items()
         .filter(along -> table.hasInputs(along) && isBare(table, along))

@@ -1,5 +1,6 @@
 package squaresheet.verify;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
@@ -8,6 +9,7 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Node;
 import squaresheet.formula.Value;
+import squaresheet.sheet.Address;
 
 /** Does a total leave out rows at the start or the end of the table it adds up? */
 final class TotalStopsShort implements Check<SumCell> {
@@ -58,9 +60,27 @@ final class TotalStopsShort implements Check<SumCell> {
     return value instanceof Value.Number number
         && number.value() != 0
         && !Words.saysOutside(sum.tab().wordsAbout(sum.ref(along)))
+        && !isBehind(sum, along)
         && !isAddedBeside(sum, along)
         && !isAddedElsewhere(sum, along)
         && !isRateOnPart(sum, along);
+  }
+
+  /** Whether the item is the sum itself or made of it, as pay is of the hours of the week. */
+  private static boolean isBehind(SumCell sum, int along) {
+    Address item = sum.tab().at(sum.ref(along));
+    Address total = sum.formula().at();
+    return item.equals(total)
+        || isBeyond(sum, along)
+        || sum.book().links().dependents(List.of(total)).contains(item);
+  }
+
+  /** Whether the total stands between what it adds up and the item, in one line with them. */
+  private static boolean isBeyond(SumCell sum, int along) {
+    int total = sum.axis().along(sum.formula().at().ref());
+    boolean inLine = sum.axis().across(sum.formula().at().ref()) == sum.across();
+    return inLine
+        && ((sum.last() < total && total < along) || (along < total && total < sum.first()));
   }
 
   /** Whether a rate is put on these items while another total takes in all: a tax on the material lines, say. */
