@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import squaresheet.estimate.Category;
+import squaresheet.finding.Where;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
 import squaresheet.product.Catalogue;
@@ -15,6 +17,7 @@ import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.DraftSheet.Paper;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Role;
+import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.RuleLine;
 import squaresheet.takeoff.Rulebook;
@@ -29,6 +32,25 @@ public final class Templates {
       Arrays.stream(Category.values()).map(Category::toString).toList();
 
   private Templates() {}
+
+  /**
+   * A list of a company as a workbook holds it.
+   *
+   * @param headings its headings
+   * @param rows what stands under them
+   * @param table the place of the headings
+   */
+  public record Rows(List<String> headings, List<Catalogue.Row> rows, Where table) {
+    public Rows {
+      headings = List.copyOf(headings);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** The list that stands under these headings in a workbook of a company, whatever its sheet is called. */
+  public static Optional<Rows> list(Workbook book, String file, List<String> needed) {
+    return ListSheet.find(book, file, needed);
+  }
 
   /** Every template by its file name. The job is one to overtype: a plain roof of two planes. */
   public static Map<String, Draft> all(JobInput example, JobResult result) {

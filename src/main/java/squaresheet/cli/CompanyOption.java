@@ -12,7 +12,7 @@ final class CompanyOption {
       names = "--company",
       paramLabel = "FOLDER",
       description =
-          "The folder with your company's rulebook.csv, whose rules go before the standard ones; the standard rules"
+          "The folder with your company's rulebook.csv or .xlsx, whose rules go before the standard ones; the standard rules"
               + " alone unless given.")
   private Path folder;
 

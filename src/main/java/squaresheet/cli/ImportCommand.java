@@ -46,8 +46,8 @@ final class ImportCommand implements Callable<Integer> {
       names = "--company",
       paramLabel = "FOLDER",
       description =
-          "The folder with products.csv, prices.csv, rates.csv, terms.csv and, if you have rules of your own,"
-              + " rulebook.csv; the sheet's own folder unless given.")
+          "The folder with products, prices, rates, terms and, if you have rules of your own, a rulebook, each as .csv"
+              + " or .xlsx; the sheet's own folder unless given.")
   private Path company;
 
   @Option(

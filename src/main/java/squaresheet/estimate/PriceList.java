@@ -9,6 +9,7 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.product.Catalogue;
 import squaresheet.product.Product;
 import squaresheet.product.Shingle;
 import squaresheet.units.Money;
@@ -42,14 +43,21 @@ public record PriceList(Map<String, Price> prices) {
       String effective,
       Where where) {}
 
+  private static final List<String> NEEDED = List.of("product", "price", "per");
+
   /** Reads a table of prices in this currency. Prices that cannot be read are left out and said. */
   public static Read<PriceList> read(String text, String file, String currency) {
-    Read<List<Table.Line>> table = Table.read(
-        text,
-        file,
-        "the price list",
-        Complaints.PRICE_NOT_READ,
-        List.of("product", "price", "per"));
+    return read(
+        Table.read(text, file, "the price list", Complaints.PRICE_NOT_READ, NEEDED), currency);
+  }
+
+  /** The same of rows that stand elsewhere, such as on a sheet. */
+  public static Read<PriceList> read(List<Catalogue.Row> rows, Where table, String currency) {
+    return read(
+        Table.of(rows, table, "the price list", Complaints.PRICE_NOT_READ, NEEDED), currency);
+  }
+
+  private static Read<PriceList> read(Read<List<Table.Line>> table, String currency) {
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.product.Catalogue;
 import squaresheet.units.Money;
 
 /**
@@ -17,6 +19,9 @@ import squaresheet.units.Money;
  */
 public record Rates(Map<String, Money> crews, List<Rate> rates) {
 
+  private static final List<String> NEEDED =
+      List.of("item", "category", "quantity", "amount", "unit", "crew");
+
   public Rates {
     crews = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(crews));
     rates = List.copyOf(rates);
@@ -24,12 +29,17 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
 
   /** Reads a table of rates in this currency. Rates that cannot be read are left out and said. */
   public static Read<Rates> read(String text, String file, String currency) {
-    Read<List<Table.Line>> table = Table.read(
-        text,
-        file,
-        "the table of rates",
-        Complaints.RATE_NOT_READ,
-        List.of("item", "category", "quantity", "amount", "unit", "crew"));
+    return read(
+        Table.read(text, file, "the table of rates", Complaints.RATE_NOT_READ, NEEDED), currency);
+  }
+
+  /** The same of rows that stand elsewhere, such as on a sheet. */
+  public static Read<Rates> read(List<Catalogue.Row> rows, Where table, String currency) {
+    return read(
+        Table.of(rows, table, "the table of rates", Complaints.RATE_NOT_READ, NEEDED), currency);
+  }
+
+  private static Read<Rates> read(Read<List<Table.Line>> table, String currency) {
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
     }

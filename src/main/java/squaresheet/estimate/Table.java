@@ -13,6 +13,7 @@ import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.product.Catalogue;
 
 /** A text table of prices, rates or terms, read line by line. */
 final class Table {
@@ -51,6 +52,19 @@ final class Table {
           what + " must be a table of comma-separated values with one heading line, but is not: "
               + broken.getMessage()));
     }
+    return checked(lines, new Where.InFile(file), what, card, needed);
+  }
+
+  /** The same of rows that stand elsewhere than in a text file, such as on a sheet. */
+  static Read<List<Line>> of(
+      List<Catalogue.Row> rows, Where table, String what, CheckInfo card, List<String> needed) {
+    List<Line> lines =
+        rows.stream().map(row -> new Line(row.cells(), row.places())).toList();
+    return checked(lines, table, what, card, needed);
+  }
+
+  private static Read<List<Line>> checked(
+      List<Line> lines, Where table, String what, CheckInfo card, List<String> needed) {
     List<String> missing = lines.isEmpty()
         ? needed
         : needed.stream()
@@ -60,7 +74,7 @@ final class Table {
         ? Read.of(List.copyOf(lines))
         : Read.nothing(new Finding(
             card,
-            new Where.InFile(file),
+            table,
             what + " must have a line or more under the columns " + String.join(", ", needed)
                 + ", but lacks " + String.join(" and ", missing)));
   }

@@ -3,6 +3,8 @@ package squaresheet.estimate;
 import java.math.BigDecimal;
 import java.util.List;
 import squaresheet.finding.Read;
+import squaresheet.finding.Where;
+import squaresheet.product.Catalogue;
 import squaresheet.units.Ratio;
 
 /**
@@ -74,5 +76,10 @@ public record Terms(
   /** Reads a table of name and value. */
   public static Read<Terms> read(String text, String file) {
     return new TermsReader(file).read(text);
+  }
+
+  /** The same of rows that stand elsewhere, such as on a sheet of that file. */
+  public static Read<Terms> read(List<Catalogue.Row> rows, Where table, String file) {
+    return new TermsReader(file).read(rows, table);
   }
 }

@@ -13,6 +13,7 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.product.Catalogue;
 import squaresheet.units.Money;
 import squaresheet.units.Ratio;
 
@@ -32,6 +33,8 @@ final class TermsReader {
       "tax_rounding",
       "payment: …");
 
+  private static final List<String> NEEDED = List.of("name", "value");
+
   private final String file;
   private final Map<String, Table.Line> lines = new LinkedHashMap<>();
   private final List<Terms.Share> payments = new ArrayList<>();
@@ -42,8 +45,15 @@ final class TermsReader {
   }
 
   Read<Terms> read(String text) {
-    Read<List<Table.Line>> table =
-        Table.read(text, file, "the terms", Complaints.TERMS, List.of("name", "value"));
+    return read(Table.read(text, file, "the terms", Complaints.TERMS, NEEDED));
+  }
+
+  /** The same of rows that stand elsewhere, such as on a sheet. */
+  Read<Terms> read(List<Catalogue.Row> rows, Where table) {
+    return read(Table.of(rows, table, "the terms", Complaints.TERMS, NEEDED));
+  }
+
+  private Read<Terms> read(Read<List<Table.Line>> table) {
     if (table.value().isEmpty()) {
       return Read.nothing(table.findings());
     }
