@@ -3,11 +3,13 @@ package squaresheet.binding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.job.JobResult;
 import squaresheet.sheet.Edit;
+import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
 /**
@@ -15,6 +17,9 @@ import squaresheet.sheet.Workbook;
  * are, and what can then be read. What is not sure is not bound, and what is not bound is not checked.
  */
 public final class AnyLayout {
+
+  /** What stands in the first cell of a sheet with findings or with a layout. */
+  private static final Set<String> ADDED = Set.of("What Squaresheet found", "Squaresheet layout");
 
   private final Workbook book;
   private final String file;
@@ -41,6 +46,11 @@ public final class AnyLayout {
      * @return the guess, agreed or put right (another property or unit); nothing where it is to stay unbound
      */
     Optional<Guess> ask(Guess guess);
+  }
+
+  /** Whether a sheet was added by this library to a workbook that others designed: it is no part of their layout. */
+  public static boolean isOurs(Sheet sheet) {
+    return StoredBinding.isOne(sheet) || ADDED.contains(Cells.text(sheet.cell("A1")));
   }
 
   /** The binding kept in the workbook, or where there is none what the workbook seems to be. */

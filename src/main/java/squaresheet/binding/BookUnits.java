@@ -36,7 +36,7 @@ public final class BookUnits implements Labels {
   static BookUnits of(Workbook book, SheetTables sheets) {
     Map<Address, Unit> written = new HashMap<>();
     for (Sheet sheet : book.sheets()) {
-      if (!StoredBinding.isOne(sheet) && !isOurs(book, sheet)) {
+      if (!AnyLayout.isOurs(sheet) && !isOurs(book, sheet)) {
         List<FoundTable> tables = sheets.of(sheet);
         tables.forEach(table -> new TableUnits(table).into(written));
         new SheetUnits(sheets.grid(sheet), tables).into(written);

@@ -25,7 +25,7 @@ final class Survey {
     List<Guess> guesses = new ArrayList<>();
     SingleValues values = new SingleValues(book);
     for (Sheet sheet : book.sheets()) {
-      if (!StoredBinding.isOne(sheet)) {
+      if (!AnyLayout.isOurs(sheet)) {
         List<FoundTable> tables = sheets.of(sheet);
         tables.forEach(table -> columns(table, guesses));
         LabelFinder.all(sheets.grid(sheet), tables, "job")

@@ -103,7 +103,7 @@ final class FillCommand implements Callable<Integer> {
       return refused ? Exit.FAILED : Exit.FINE;
     }
     filled.changes().forEach(change -> console.say(change.toString()));
-    force.saving(console).edited(file, filled.edits(), target());
+    force.saving(console).edited(file, filled.edits(), Derived.of(file, output, "filled"));
     boolean doubts = filled.findings().stream()
         .anyMatch(finding -> finding.info().severity() == Severity.WARNING);
     console.say(filled.changes().size() + " cells changed"
@@ -111,11 +111,6 @@ final class FillCommand implements Callable<Integer> {
             ? "; mind what is said above"
             : ", and every formula makes what the model makes"));
     return doubts ? Exit.WITHHELD : Exit.FINE;
-  }
-
-  private Path target() {
-    String name = Books.name(file).replaceFirst("\\.[^.]+$", "");
-    return output == null ? file.resolveSibling(name + ".filled.xlsx") : output;
   }
 
   /** The job of a job workbook, or that of a field sheet with what the company brings to it. */

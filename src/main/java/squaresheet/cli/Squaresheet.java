@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
       BindCommand.class,
       FillCommand.class,
       VerifyCommand.class,
+      MarkCommand.class,
+      CorrectCommand.class,
       TotalsCommand.class,
       ExplainCommand.class,
       ReadingsCommand.class,

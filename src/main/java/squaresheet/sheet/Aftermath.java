@@ -51,6 +51,8 @@ final class Aftermath {
     } else if (edit instanceof Edit.SetComment it) {
       of(comments, it.cell())
           .put(it.cell().ref(), new Sheet.Comment(it.cell().ref(), it.author(), it.text()));
+    } else if (edit instanceof Edit.DropComment it) {
+      of(comments, it.cell()).put(it.cell().ref(), new Sheet.Comment(it.cell().ref(), "", ""));
     } else if (edit instanceof Edit.AddSheet it) {
       added.add(it.sheet().sheet());
     } else if (edit instanceof Edit.SetName it) {
@@ -96,7 +98,12 @@ final class Aftermath {
         .filter(placed -> !puts.containsKey(placed.ref()))
         .forEach(placed -> put(builder, placed.ref(), placed.cell()));
     puts.forEach((ref, cell) -> put(builder, ref, cell));
-    notes.values().forEach(builder::comment);
+    notes.values().forEach(note -> {
+      builder.comment(note);
+      if (note.text().isEmpty()) {
+        builder.withoutComment(note.ref());
+      }
+    });
     return builder.build();
   }
 

@@ -62,6 +62,13 @@ public sealed interface Edit {
   record SetComment(Address cell, String author, String text) implements Edit {}
 
   /**
+   * Takes the note off a cell.
+   *
+   * @param cell the cell
+   */
+  record DropComment(Address cell) implements Edit {}
+
+  /**
    * Puts a link on a cell, in place of the one it has.
    *
    * @param cell the cell

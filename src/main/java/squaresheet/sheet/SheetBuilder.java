@@ -137,6 +137,11 @@ public final class SheetBuilder {
     parts.comments().put(comment.ref(), comment);
   }
 
+  /** Takes a note away. */
+  void withoutComment(Ref ref) {
+    parts.comments().remove(ref);
+  }
+
   /** A rule for typing. */
   public void validation(Sheet.Validation validation) {
     parts.validations().add(validation);

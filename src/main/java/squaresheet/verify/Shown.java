@@ -38,6 +38,12 @@ final class Shown {
     return value instanceof Value.Matrix matrix ? of(matrix.at(0, 0)) : "blank";
   }
 
+  static String cell(squaresheet.sheet.Cell cell) {
+    return cell.isFormula()
+        ? "=" + cell.formula()
+        : cell.stored().isBlank() ? "" : of(cell.stored());
+  }
+
   static String of(Content content) {
     return of(Value.of(content));
   }

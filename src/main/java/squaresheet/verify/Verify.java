@@ -16,7 +16,7 @@ public final class Verify {
    * else as far as that is sure, against what the bound cells make of each other.
    */
   public static Verdict workbook(Workbook workbook, String file) {
-    return new Pass(Book.of(file, workbook)).run();
+    return new Pass(Book.of(file, Marks.unmarked(workbook))).run();
   }
 
   /**
@@ -26,7 +26,7 @@ public final class Verify {
    * @param rulebook the company's rules
    */
   public static Verdict job(Workbook workbook, String file, Rulebook rulebook) {
-    return new Pass(Book.of(file, workbook)).run(rulebook);
+    return new Pass(Book.of(file, Marks.unmarked(workbook))).run(rulebook);
   }
 
   /** The cards of all checks, in the order they are asked. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Ref;
@@ -21,6 +22,8 @@ final class CommentsEditor {
       + " coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\">"
       + "<v:stroke joinstyle=\"miter\"/><v:path gradientshapeok=\"t\" o:connecttype=\"rect\"/>"
       + "</v:shapetype>";
+  private static final Pattern ROW_AND_COLUMN =
+      Pattern.compile("<x:Row>(\\d+)</x:Row>\\s*<x:Column>(\\d+)</x:Column>");
   private static final String BOXES = "<xml xmlns:v=\"urn:schemas-microsoft-com:vml\""
       + " xmlns:o=\"urn:schemas-microsoft-com:office:office\""
       + " xmlns:x=\"urn:schemas-microsoft-com:office:excel\">" + BOX_TYPE + "</xml>";
@@ -54,6 +57,43 @@ final class CommentsEditor {
       }
     }
     return fresh.isEmpty() ? Optional.empty() : addBoxes(fresh.toString(), boxes);
+  }
+
+  /** Takes notes away with their boxes. */
+  void drop(List<Ref> refs, Optional<Element> boxes) throws IOException {
+    if (refs.isEmpty() || related("/comments").isEmpty()) {
+      return;
+    }
+    PartText text = text();
+    text.root().child("commentList").stream()
+        .flatMap(list -> list.children.stream())
+        .filter(each -> refs.stream().anyMatch(it -> each.attribute("ref").equals(it.toString())))
+        .forEach(text::remove);
+    if (boxes.isPresent()) {
+      String part = PartPath.resolve(sheet, relations.target(sheet, boxes.get().attribute("r:id")));
+      String old = new String(Wide.narrowed(bundle.bytes(part)), StandardCharsets.UTF_8);
+      bundle.put(part, withoutBoxes(old, refs).getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  private static String withoutBoxes(String old, List<Ref> refs) {
+    String text = old;
+    for (Ref ref : refs) {
+      int place = ROW_AND_COLUMN
+          .matcher(text)
+          .results()
+          .filter(it -> it.group(1).equals(Integer.toString(ref.row()))
+              && it.group(2).equals(Integer.toString(ref.column())))
+          .mapToInt(java.util.regex.MatchResult::start)
+          .findFirst()
+          .orElse(-1);
+      int start = text.lastIndexOf("<v:shape ", Math.max(0, place));
+      int end = place < 0 ? -1 : text.indexOf("</v:shape>", place);
+      if (place >= 0 && start >= 0 && end >= 0) {
+        text = text.substring(0, start) + text.substring(end + "</v:shape>".length());
+      }
+    }
+    return text;
   }
 
   private PartText text() throws IOException {

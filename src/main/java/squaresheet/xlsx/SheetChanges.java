@@ -13,6 +13,7 @@ final class SheetChanges {
 
   final Map<Ref, CellChange> cells = new TreeMap<>();
   final List<Edit.SetComment> comments = new ArrayList<>();
+  final List<Ref> dropped = new ArrayList<>();
   final List<Edit.SetLink> links = new ArrayList<>();
   final List<DraftSheet.Picture> pictures = new ArrayList<>();
 

@@ -80,12 +80,7 @@ final class SheetEditor {
       refuseHeadings(table, changes);
     }
     links(changes.links);
-    if (!changes.comments.isEmpty()) {
-      CommentsEditor comments = new CommentsEditor(bundle, relations, family, part);
-      comments
-          .edit(changes.comments, child("legacyDrawing"))
-          .ifPresent(id -> relate("legacyDrawing", id));
-    }
+    comments(changes);
     if (!changes.pictures.isEmpty()) {
       PicturesEditor pictures = new PicturesEditor(bundle, relations, family, part);
       pictures.edit(changes.pictures, child("drawing")).ifPresent(id -> relate("drawing", id));
@@ -93,6 +88,20 @@ final class SheetEditor {
     grow(changes);
     bundle.splice(part, scan.splices());
     return scan.formulasChanged();
+  }
+
+  private void comments(SheetChanges changes) throws IOException {
+    CommentsEditor comments = new CommentsEditor(bundle, relations, family, part);
+    List<Ref> gone = changes.dropped.stream()
+        .filter(ref -> changes.comments.stream().noneMatch(it -> it.cell().ref().equals(ref)))
+        .distinct()
+        .toList();
+    comments.drop(gone, child("legacyDrawing"));
+    if (!changes.comments.isEmpty()) {
+      comments
+          .edit(changes.comments, child("legacyDrawing"))
+          .ifPresent(id -> relate("legacyDrawing", id));
+    }
   }
 
   private Optional<Element> child(String name) {

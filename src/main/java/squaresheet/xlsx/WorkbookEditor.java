@@ -106,6 +106,8 @@ final class WorkbookEditor {
       of(it.cell()).cell(it.cell().ref()).put(it.stored(), it.formula());
     } else if (edit instanceof Edit.SetComment it) {
       of(it.cell()).comments.add(it);
+    } else if (edit instanceof Edit.DropComment it) {
+      of(it.cell()).dropped.add(it.cell().ref());
     } else if (edit instanceof Edit.SetLink it) {
       of(it.cell()).links.add(it);
     } else if (edit instanceof Edit.AddPicture it) {

@@ -25,6 +25,7 @@ enum OneEdit {
   A_NOTE_IN_PLACE_OF_ANOTHER(new Edit.SetComment(at("B3"), "the estimator", "taped once more")),
   A_NOTE_WHERE_THERE_WERE_NONE(
       new Edit.SetComment(Address.of("Summary", "B4"), "check", "look here")),
+  A_NOTE_TAKEN_OFF(new Edit.DropComment(at("B3"))),
   A_LINK(new Edit.SetLink(at("A4"), "https://example.org/porch", "the porch")),
   A_LINK_IN_PLACE_OF_ANOTHER(new Edit.SetLink(at("A1"), "#Summary!B3", "")),
   A_PICTURE(new Edit.AddPicture("Planes", picture())),

@@ -1,0 +1,186 @@
+package squaresheet.verify;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import squaresheet.finding.Finding;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
+import squaresheet.sheet.Draft;
+import squaresheet.sheet.DraftSheet;
+import squaresheet.sheet.DraftSheet.Entry;
+import squaresheet.sheet.Edit;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Role;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.Workbook;
+
+/**
+ * Writes what a pass says into the workbook: as a note at each cell, and as a list on a sheet of its own. Notes that other
+ * people wrote stay, ours stand behind them; a later pass replaces ours and the list.
+ */
+public final class Marks {
+
+  /** The name of the sheet with the list. */
+  static final String SHEET = "Squaresheet findings";
+
+  private static final String AUTHOR = "Squaresheet";
+  private static final String MARK = "Squaresheet found: ";
+  private static final String TITLE = "What Squaresheet found";
+  private static final List<String> HEADINGS =
+      List.of("Weight", "Place", "What", "There is", "Should be", "Worth", "Check");
+  private static final int FIRST = 3;
+  private static final String THREAD = "[Threaded comment]";
+
+  private final Workbook book;
+  private final Verdict verdict;
+  private final List<Edit> edits = new ArrayList<>();
+
+  private Marks(Workbook book, Verdict verdict) {
+    this.book = book;
+    this.verdict = verdict;
+  }
+
+  /** The edits that mark a workbook with what the pass says of it. */
+  public static List<Edit> of(Workbook book, Verdict verdict) {
+    Marks marks = new Marks(book, verdict);
+    marks.notes();
+    marks.list();
+    return List.copyOf(marks.edits);
+  }
+
+  /** The workbook without what an earlier pass wrote into it. */
+  static Workbook unmarked(Workbook book) {
+    List<Edit> edits = new ArrayList<>();
+    book.sheets().forEach(sheet -> sheet.comments().forEach((ref, note) -> {
+      if (note.text().contains(MARK)) {
+        edits.add(without(new Address(sheet.name(), ref), note));
+      }
+    }));
+    if (edits.isEmpty() && book.sheets().stream().noneMatch(Marks::isList)) {
+      return book;
+    }
+    Workbook bare = book.after(edits);
+    return new Workbook(
+        bare.sheets().stream().filter(sheet -> !isList(sheet)).toList(),
+        bare.names(),
+        bare.date1904(),
+        bare.calculation(),
+        bare.externalLinks(),
+        bare.properties());
+  }
+
+  /** Whether this is the sheet with the list of findings. */
+  private static boolean isList(Sheet sheet) {
+    return sheet.cell("A1").stored().equals(new Content.Text(TITLE));
+  }
+
+  private void notes() {
+    Map<Address, List<Finding>> found = new LinkedHashMap<>();
+    verdict.findings().forEach(finding -> Folding.cell(finding)
+        .ifPresent(
+            cell -> found.computeIfAbsent(cell, fresh -> new ArrayList<>()).add(finding)));
+    for (Sheet sheet : book.sheets()) {
+      sheet.comments().forEach((ref, note) -> {
+        Address cell = new Address(sheet.name(), ref);
+        if (note.text().contains(MARK) && !found.containsKey(cell)) {
+          edits.add(without(cell, note));
+        }
+      });
+    }
+    found.forEach(this::say);
+  }
+
+  /** Takes ours away and leaves what others wrote. */
+  private static Edit without(Address cell, Sheet.Comment note) {
+    String theirs = theirs(note);
+    return theirs.isEmpty()
+        ? new Edit.DropComment(cell)
+        : new Edit.SetComment(cell, note.author(), theirs);
+  }
+
+  private static String theirs(Sheet.Comment note) {
+    int ours = note.text().indexOf(MARK);
+    return (ours < 0 ? note.text() : note.text().substring(0, ours)).strip();
+  }
+
+  private void say(Address cell, List<Finding> findings) {
+    Optional<Sheet.Comment> note =
+        book.sheet(cell.sheet()).map(sheet -> sheet.comments().get(cell.ref()));
+    String theirs = note.map(Marks::theirs).orElse("");
+    if (theirs.contains(THREAD)) {
+      return;
+    }
+    String ours = MARK + String.join("\n\n", findings.stream().map(Marks::text).toList());
+    edits.add(new Edit.SetComment(
+        cell,
+        theirs.isEmpty() ? AUTHOR : note.map(Sheet.Comment::author).orElse(AUTHOR),
+        theirs.isEmpty() ? ours : theirs + "\n\n" + ours));
+  }
+
+  private static String text(Finding finding) {
+    return finding.info().severity() + ": " + finding.says()
+        + (finding.expected().isEmpty() ? "" : "\nShould be " + finding.expected())
+        + (finding.worth().isEmpty() ? "" : "\nWorth: " + finding.worth());
+  }
+
+  private void list() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of(TITLE));
+    rows.add(List.of(
+        verdict.findings().isEmpty()
+            ? "nothing; what was not checked is not in this list"
+            : verdict.findings().size()
+                + " findings; replaced each time the workbook is marked. Cells that are not in the"
+                + " list are not thereby right."));
+    rows.add(HEADINGS);
+    verdict
+        .findings()
+        .forEach(finding -> rows.add(List.of(
+            finding.info().severity().toString(),
+            Folding.cell(finding).map(Address::toString).orElse(finding.where().toString()),
+            finding.says(),
+            finding.found(),
+            finding.expected(),
+            finding.worth(),
+            finding.info().id())));
+    book.sheets().stream()
+        .filter(Marks::isList)
+        .findFirst()
+        .ifPresentOrElse(sheet -> renew(sheet, rows), () -> add(rows));
+  }
+
+  private void add(List<List<String>> rows) {
+    Draft names = new Draft();
+    book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
+    DraftSheet sheet = new Draft().sheet(names.freeName(SHEET));
+    for (int row = 0; row < rows.size(); row++) {
+      for (int column = 0; column < rows.get(row).size(); column++) {
+        Role role = row == 0 ? Role.TITLE : row == FIRST - 1 ? Role.HEADING : Role.PLAIN;
+        sheet.put(new Ref(row, column), Entry.text(rows.get(row).get(column)).as(role));
+      }
+    }
+    List<Integer> widths = List.of(10, 18, 90, 14, 14, 40, 28);
+    for (int column = 0; column < widths.size(); column++) {
+      sheet.width(column, widths.get(column));
+    }
+    edits.add(new Edit.AddSheet(sheet));
+  }
+
+  private void renew(Sheet sheet, List<List<String>> rows) {
+    int last = sheet.used().map(block -> block.last().row()).orElse(0);
+    for (int row = 0; row <= Math.max(last, rows.size() - 1); row++) {
+      for (int column = 0; column < HEADINGS.size(); column++) {
+        String text =
+            row < rows.size() && column < rows.get(row).size() ? rows.get(row).get(column) : "";
+        Content content = text.isEmpty() ? new Content.Blank() : new Content.Text(text);
+        Ref ref = new Ref(row, column);
+        if (!sheet.cell(ref).stored().equals(content)) {
+          edits.add(new Edit.SetContent(new Address(sheet.name(), ref), content));
+        }
+      }
+    }
+  }
+}

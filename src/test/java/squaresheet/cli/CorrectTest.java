@@ -1,0 +1,189 @@
+package squaresheet.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
+import squaresheet.sheet.Edit;
+import squaresheet.sheet.Ref;
+import squaresheet.sheet.Sheet;
+import squaresheet.sheet.Workbook;
+import squaresheet.xlsx.Existing;
+import squaresheet.xlsx.Xlsx;
+
+/** What verify finds, put right in a copy and written into the workbook: in foreign layouts and in our own. */
+class CorrectTest {
+
+  @TempDir
+  Path folder;
+
+  private static Edit typed(String sheet, String cell, double value) {
+    return new Edit.SetContent(Address.of(sheet, cell), new Content.Numeric(value));
+  }
+
+  private Path slipped(Path from, Edit... edits) {
+    Path file = folder.resolve("slipped.xlsx");
+    assertThat(Xlsx.edit(from, List.of(edits), file, Existing.REPLACE).value()).isPresent();
+    return file;
+  }
+
+  private Path birch() {
+    return slipped(
+        Path.of("demo-data/birch-court.xlsx"),
+        typed("Takeoff", "J6", 3.35),
+        typed("Takeoff", "B11", 12),
+        typed("Takeoff", "I9", 1500),
+        typed("Bid", "E7", 309));
+  }
+
+  private static Workbook read(Path file) {
+    return Xlsx.read(file).value().orElseThrow();
+  }
+
+  private static String formula(Path file, String sheet, String cell) {
+    return read(file).cell(Address.of(sheet, cell)).formula();
+  }
+
+  @Test
+  void typed_over_formulas_and_a_waste_in_percent_are_put_right_in_a_copy() throws IOException {
+    Path file = birch();
+    byte[] before = Files.readAllBytes(file);
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of("correct", file.toString(), "-o", to.toString());
+    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(ran.out())
+        .contains(
+            "Takeoff!B11  12 -> 0.12  [waste-typed-as-percent]",
+            "Takeoff!J6  3.35 -> =I6/100  [typed-over-formula]",
+            "Bid!E7  309 -> =B7*D7  [typed-over-formula]",
+            "Takeoff!I9  1500 -> =SUM(I4:I8)");
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    Ran again = Ran.of("verify", to.toString());
+    assertThat(again.exit()).isZero();
+    assertThat(again.out()).contains("0 findings");
+    // the stored values are those that another program saved in the demo workbook
+    Workbook right = read(to);
+    read(Path.of("demo-data/birch-court.xlsx")).sheets().forEach(sheet -> sheet
+        .cells()
+        .filter(placed -> placed.cell().stored() instanceof Content.Numeric)
+        .forEach(placed -> assertThat(number(right, sheet.name(), placed.ref()))
+            .as(sheet.name() + "!" + placed.ref())
+            .isCloseTo(
+                ((Content.Numeric) placed.cell().stored()).value(),
+                org.assertj.core.api.Assertions.within(1e-6))));
+  }
+
+  private static double number(Workbook book, String sheet, Ref ref) {
+    return ((Content.Numeric) book.cell(new Address(sheet, ref)).stored()).value();
+  }
+
+  @Test
+  void a_formula_comes_back_across_planes_in_columns_too() {
+    Path file = slipped(
+        Path.of("demo-data/mill-yard.xlsx"),
+        typed("House", "D10", 82.24),
+        typed("Shed", "B13", 11),
+        typed("Summary", "E8", 854.46));
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of("correct", file.toString(), "-o", to.toString());
+    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(formula(to, "House", "D10")).isEqualTo("D6*D8/2");
+    assertThat(formula(to, "Shed", "B13")).isEqualTo("B10*COS(RADIANS(B9))");
+    assertThat(formula(to, "Summary", "E8")).isEqualTo("B8*D8");
+  }
+
+  @Test
+  void a_job_workbook_gets_its_rules_back() {
+    Path job = folder.resolve("job.xlsx");
+    Ran.of("import", "demo-data/tape-sheet.csv", "-o", job.toString());
+    Path planted = folder.resolve("planted.xlsx");
+    Planted.in(job, planted);
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of("correct", planted.toString(), "-o", to.toString());
+    assertThat(ran.out()).contains("[waste-typed-as-percent]", "[typed-over-formula]");
+    Workbook before = read(job);
+    Workbook after = read(to);
+    List<String> differing = new ArrayList<>();
+    before.sheets().forEach(sheet -> sheet
+        .cells()
+        .filter(placed -> !after
+            .cell(new Address(sheet.name(), placed.ref()))
+            .formula()
+            .replace(" ", "")
+            .equals(placed.cell().formula().replace(" ", "")))
+        .forEach(placed -> differing.add(sheet.name() + "!" + placed.ref())));
+    assertThat(differing).as("every formula is the one that was imported").isEmpty();
+    assertThat(Ran.of("verify", to.toString()).out()).doesNotContain("ERROR");
+  }
+
+  @Test
+  void what_is_in_doubt_is_left_alone_and_said() {
+    Path file = slipped(
+        Path.of("demo-data/birch-court.xlsx"),
+        new Edit.SetFormula(Address.of("Takeoff", "B14"), "1/0", new Content.Fault("#DIV/0!")));
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of("correct", file.toString(), "-o", to.toString());
+    assertThat(ran.exit()).isEqualTo(3);
+    assertThat(ran.out()).contains("nothing was written");
+    assertThat(to).doesNotExist();
+  }
+
+  @Test
+  void a_clean_workbook_is_not_copied() {
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of("correct", "demo-data/birch-court.xlsx", "-o", to.toString());
+    assertThat(ran.exit()).isZero();
+    assertThat(to).doesNotExist();
+  }
+
+  @Test
+  void findings_stand_at_their_cells_and_in_a_list_once_however_often_they_are_written() {
+    Path file = slipped(
+        birch(),
+        new Edit.SetComment(Address.of("Bid", "E7"), "The estimator", "ask the yard"),
+        new Edit.SetComment(Address.of("Bid", "D4"), "The estimator", "quote of May"));
+    Path marked = folder.resolve("marked.xlsx");
+    Ran.of("mark", file.toString(), "-o", marked.toString());
+    Map<Ref, Sheet.Comment> notes = read(marked).sheet("Bid").orElseThrow().comments();
+    assertThat(notes.get(Ref.parse("E7")).text())
+        .startsWith("ask the yard\n\nSquaresheet found: ERROR: ")
+        .contains("=B7*D7", "Should be 390");
+    assertThat(notes.get(Ref.parse("E7")).author()).isEqualTo("The estimator");
+    assertThat(notes.get(Ref.parse("D4")).text()).isEqualTo("quote of May");
+    Sheet list = read(marked).sheet("Squaresheet findings").orElseThrow();
+    assertThat(list.cell("C3").stored()).isEqualTo(new Content.Text("What"));
+    Ran.of("mark", marked.toString(), "-o", marked.toString(), "--force");
+    assertThat(read(marked).sheet("Bid").orElseThrow().comments()).isEqualTo(notes);
+    assertThat(read(marked).sheets()).hasSize(3);
+  }
+
+  @Test
+  void findings_that_are_gone_leave_no_note_behind() {
+    Path marked = folder.resolve("marked.xlsx");
+    Path right = folder.resolve("right.xlsx");
+    Ran.of(
+        "mark",
+        slipped(birch(), new Edit.SetComment(Address.of("Bid", "E7"), "The estimator", "ask"))
+            .toString(),
+        "-o",
+        marked.toString());
+    assertThat(Ran.of("correct", marked.toString(), "-o", right.toString()).exit())
+        .isZero();
+    Ran.of("mark", right.toString(), "-o", right.toString(), "--force");
+    Workbook after = read(right);
+    assertThat(after.sheet("Takeoff").orElseThrow().comments()).isEmpty();
+    assertThat(after.sheet("Bid").orElseThrow().comments().values())
+        .extracting(Sheet.Comment::text)
+        .containsExactly("ask");
+    assertThat(after.sheet("Squaresheet findings").orElseThrow().cell("A4").isBlank())
+        .isTrue();
+  }
+}
