@@ -19,7 +19,7 @@ import squaresheet.sheet.Workbook;
 public final class AnyLayout {
 
   /** What stands in the first cell of a sheet with findings or with a layout. */
-  private static final Set<String> ADDED = Set.of("What Squaresheet found", "Squaresheet layout");
+  private static final Set<String> ADDED = Set.of("What Squaresheet found", AddedLayout.TITLE);
 
   private final Workbook book;
   private final String file;
@@ -137,6 +137,11 @@ public final class AnyLayout {
   /** What is written of the units of the workbook's numbers; its tables are not looked for again. */
   public BookUnits units() {
     return BookUnits.of(book, sheets);
+  }
+
+  /** As {@link #fill}, with a sheet of the course lines and marks of every plane beside it; written anew where it is there. */
+  public Filled fillWithLayout(JobResult job, String sheet) {
+    return new Filling(book, file, bound(), job, sheet).withLayout().fill();
   }
 
   /** The edits that write values and a roof into the bound cells. */

@@ -20,6 +20,7 @@ final class Filling {
   private final String file;
   private final List<Guess> bound;
   private final String sheet;
+  private final JobResult job;
   private final ModelRows model;
   private final ModelValues values;
   private final Pen pen;
@@ -34,9 +35,20 @@ final class Filling {
     this.file = file;
     this.bound = bound;
     this.sheet = sheet;
+    this.job = job;
     model = new ModelRows(job);
     values = new ModelValues(job);
     pen = new Pen(book);
+  }
+
+  /** The same with a sheet of course lines and marks. */
+  Filling withLayout() {
+    job.layout()
+        .ifPresentOrElse(
+            layout -> pen.also(AddedLayout.of(book, layout)),
+            () -> pen.say(Complaint.NO_CELL.at(
+                new Where.InFile(file), "no shingle is chosen, so there is no layout to write")));
+    return this;
   }
 
   Filled fill() {

@@ -92,7 +92,7 @@ final class ModelRows {
     return point.x() + ", " + point.y();
   }
 
-  private static void areas(Plane plane, Map<String, Known> values) {
+  private void areas(Plane plane, Map<String, Known> values) {
     double gross = plane.grossArea().squareFeet();
     double net = plane.slopedArea().squareFeet();
     values.put("factor", new Known.Amount(plane.pitch().factor()));
@@ -101,6 +101,9 @@ final class ModelRows {
     values.put("net_area", new Known.Amount(net));
     values.put("opening_area", new Known.Amount(plane.openingArea().squareFeet()));
     values.put("squares", new Known.Amount(net, List.of(gross)));
+    job.layout()
+        .flatMap(layout -> layout.plan(plane.id()))
+        .ifPresent(plan -> values.put("courses", new Known.Amount(plan.courses())));
   }
 
   private void sides(Plane plane, Map<String, Known> values) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import squaresheet.courses.RoofLayout;
 import squaresheet.estimate.PriceList;
 import squaresheet.estimate.Terms;
 import squaresheet.formula.Value;
@@ -57,7 +58,16 @@ final class ModelValues {
     values.put("tax_rate", new Known.Amount(terms.tax().rate().toDouble()));
     values.put("overhead_rate", new Known.Amount(terms.overhead().toDouble()));
     areas(values);
+    job.layout().ifPresent(layout -> laid(layout, values));
     return values;
+  }
+
+  private static void laid(RoofLayout layout, Map<String, Known> values) {
+    values.put(
+        "laid_exposure", new Known.Amount(layout.interval().exposureLaid().toFeet()));
+    values.put("line_interval", new Known.Size(layout.interval().laid()));
+    values.put("courses_per_line", new Known.Amount(layout.interval().courses()));
+    values.put("simulated_waste", new Known.Amount(layout.simulatedWaste().toDouble()));
   }
 
   private void areas(Map<String, Known> values) {

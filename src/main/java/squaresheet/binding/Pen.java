@@ -44,6 +44,11 @@ final class Pen {
     changes.add(new Filled.Change(cell, item, shown(book.cell(cell)), "=" + formula));
   }
 
+  /** Edits that change no cell of the estimator's. */
+  void also(List<Edit> more) {
+    edits.addAll(more);
+  }
+
   void look(Address cell, Address from) {
     edits.add(new Edit.CopyLook(cell, from));
   }

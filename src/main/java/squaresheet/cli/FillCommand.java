@@ -62,6 +62,12 @@ final class FillCommand implements Callable<Integer> {
   private String sheet = "";
 
   @Option(
+      names = "--layout",
+      description =
+          "Also add a sheet with the course lines and marks of every plane; written anew where it is there.")
+  private boolean lines;
+
+  @Option(
       names = "--company",
       paramLabel = "FOLDER",
       description =
@@ -90,14 +96,15 @@ final class FillCommand implements Callable<Integer> {
           Exit.WRONG_USE,
           Books.name(file) + " is a job workbook of our own layout; import writes those");
     }
-    Filled filled = AnyLayout.of(workbook, Books.name(file)).fill(job(), sheet);
+    AnyLayout layout = AnyLayout.of(workbook, Books.name(file));
+    Filled filled = lines ? layout.fillWithLayout(job(), sheet) : layout.fill(job(), sheet);
     console.say(filled.findings());
     return finish(filled).code();
   }
 
   private Exit finish(Filled filled) {
     boolean refused = filled.findings().stream().anyMatch(Finding::isError);
-    if (refused || filled.changes().isEmpty()) {
+    if (refused || filled.edits().isEmpty()) {
       console.say(
           refused ? "nothing was written" : "there is nothing to change; nothing was written");
       return refused ? Exit.FAILED : Exit.FINE;

@@ -1,7 +1,17 @@
 package squaresheet.sheet;
 
+import java.util.List;
+
 /** One change to a workbook that exists. Everything it does not speak of stays as it is. */
 public sealed interface Edit {
+
+  /**
+   * What puts a sheet of our own into a workbook: at its end, or in place of the contents of one that has the same text in
+   * its first cell, however that is called by now. Looks of cells that were there stay, but for number formats.
+   */
+  static List<Edit> renewing(Workbook book, DraftSheet sheet) {
+    return Renewal.of(book, sheet);
+  }
 
   /**
    * Puts content, in place of a formula if there is one; the cell's look stays.

@@ -146,41 +146,26 @@ public final class Marks {
             finding.expected(),
             finding.worth(),
             finding.info().id())));
-    book.sheets().stream()
-        .filter(Marks::isList)
-        .findFirst()
-        .ifPresentOrElse(sheet -> renew(sheet, rows), () -> add(rows));
+    edits.addAll(Edit.renewing(book, sheet(rows)));
   }
 
-  private void add(List<List<String>> rows) {
+  private DraftSheet sheet(List<List<String>> rows) {
     Draft names = new Draft();
     book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
     DraftSheet sheet = new Draft().sheet(names.freeName(SHEET));
     for (int row = 0; row < rows.size(); row++) {
       for (int column = 0; column < rows.get(row).size(); column++) {
+        String text = rows.get(row).get(column);
         Role role = row == 0 ? Role.TITLE : row == FIRST - 1 ? Role.HEADING : Role.PLAIN;
-        sheet.put(new Ref(row, column), Entry.text(rows.get(row).get(column)).as(role));
+        if (!text.isEmpty()) {
+          sheet.put(new Ref(row, column), Entry.text(text).as(role));
+        }
       }
     }
     List<Integer> widths = List.of(10, 18, 90, 14, 14, 40, 28);
     for (int column = 0; column < widths.size(); column++) {
       sheet.width(column, widths.get(column));
     }
-    edits.add(new Edit.AddSheet(sheet));
-  }
-
-  private void renew(Sheet sheet, List<List<String>> rows) {
-    int last = sheet.used().map(block -> block.last().row()).orElse(0);
-    for (int row = 0; row <= Math.max(last, rows.size() - 1); row++) {
-      for (int column = 0; column < HEADINGS.size(); column++) {
-        String text =
-            row < rows.size() && column < rows.get(row).size() ? rows.get(row).get(column) : "";
-        Content content = text.isEmpty() ? new Content.Blank() : new Content.Text(text);
-        Ref ref = new Ref(row, column);
-        if (!sheet.cell(ref).stored().equals(content)) {
-          edits.add(new Edit.SetContent(new Address(sheet.name(), ref), content));
-        }
-      }
-    }
+    return sheet;
   }
 }

@@ -212,7 +212,7 @@ class AnyLayoutTest {
             "map.csv, line 5: no property 'planes.eves'; known: plane, shape, eave, up_slope, run,"
                 + " across, top, offset, pitch, measured, left_edge, top_edge, right_edge, corners,"
                 + " edges, remarks, system, factor, plan_area, sloped_area, net_area, opening_area, squares,"
-                + " waste_rate, gross_squares, bundles, underlayment_layers, title");
+                + " waste_rate, gross_squares, bundles, courses, underlayment_layers, title");
     assertThat(mapped.value().orElseThrow().bound())
         .filteredOn(guess -> guess.at().sheet().equals("Planes"))
         .extracting(Guess::property)

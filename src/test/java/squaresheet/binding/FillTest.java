@@ -332,6 +332,34 @@ class FillTest {
         .isCloseTo(job.roof().slopedArea().squareFeet(), within(1e-6));
   }
 
+  @Test
+  void layout_results_go_into_their_cells_and_onto_a_sheet_that_is_written_anew() {
+    Workbook book = Drawn.workbook(Drawn.sheet("Areas", """
+        | Face  | Eave (ft) | Rafter (ft) | Pitch | Area (sf)   | Courses |
+        | A     | 40.25     | 16          | 6     | =B2*C2      | 1       |
+        | Total |           |             |       | =SUM(E2:E2) |         |
+        |       |           |             |       |             |         |
+        | Line interval (in) | 1 |
+        """));
+    JobResult job = job(List.of(RECTANGLE));
+    AnyLayout layout = AnyLayout.of(book, "bid.xlsx");
+    Workbook after = book.after(layout.fillWithLayout(job, "").edits());
+    // by hand: five courses of 5 5/8 in are 28 1/8, on the tape 28; laid 5.6 in
+    assertThat(number(after, "Areas", "B5")).isEqualTo(28);
+    Sheet added = after.sheet("Squaresheet layout").orElseThrow();
+    assertThat(number(after, added.name(), "B7")).isCloseTo(5.6, within(1e-9));
+    assertThat(number(after, added.name(), "F15")).isEqualTo(28);
+    assertThat(number(after, added.name(), "G15")).isEqualTo(56);
+    // by hand: 15' 7 13/16" and 3/4 in past the eave are 188.5625 in; by 5.6 that is 33.67, so 34
+    assertThat(number(after, added.name(), "D15")).isEqualTo(34);
+    assertThat(number(after, "Areas", "F2")).isEqualTo(34);
+    Workbook again =
+        after.after(AnyLayout.of(after, "bid.xlsx").fillWithLayout(job, "").edits());
+    assertThat(again.sheets()).hasSize(2);
+    assertThat(AnyLayout.survey(after, "bid.xlsx").guesses())
+        .noneMatch(guess -> guess.at().sheet().equals(added.name()));
+  }
+
   @Provide
   Arbitrary<List<PlaneNotes>> roofs() {
     Arbitrary<Length> lengths =
