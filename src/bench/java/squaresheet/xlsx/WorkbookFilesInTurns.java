@@ -31,7 +31,7 @@ public final class WorkbookFilesInTurns {
       new Work("… beside POI's object model (`edit_xssf`)", "at most 0.3 at 20 MB", 5));
 
   /** Rows of a file, and rounds. */
-  private static final int[][] SIZES = {{220, 300}, {8_000, 20}, {150_000, 3}};
+  private static final int[][] SIZES = {{220, 1200}, {8_000, 20}, {150_000, 3}};
 
   private WorkbookFilesInTurns() {}
 

@@ -29,6 +29,11 @@ final class CellStore {
   private int[] formulaCells = new int[16];
   private int[] rows = new int[16];
   private int[] starts = new int[16];
+  private long[] lastValues = new long[0];
+  private char[] lastColumns = new char[0];
+  private short[] lastFormats = new short[0];
+  private byte[] lastKinds = new byte[0];
+  private int lastColumn;
   private int runs;
   private int size;
   private boolean ordered = true;
@@ -41,22 +46,30 @@ final class CellStore {
     startRun(row, column);
     int at = size % CHUNK;
     if (at == 0) {
-      values.add(new long[CHUNK]);
-      columns.add(new char[CHUNK]);
-      formats.add(new short[CHUNK]);
-      kinds.add(new byte[CHUNK]);
+      startChunk();
     }
-    int last = values.size() - 1;
-    values.get(last)[at] = value;
-    columns.get(last)[at] = (char) column;
-    formats.get(last)[at] = format;
-    kinds.get(last)[at] = kind;
+    lastValues[at] = value;
+    lastColumns[at] = (char) column;
+    lastFormats[at] = format;
+    lastKinds[at] = kind;
+    lastColumn = column;
     size++;
+  }
+
+  private void startChunk() {
+    lastValues = new long[CHUNK];
+    lastColumns = new char[CHUNK];
+    lastFormats = new short[CHUNK];
+    lastKinds = new byte[CHUNK];
+    values.add(lastValues);
+    columns.add(lastColumns);
+    formats.add(lastFormats);
+    kinds.add(lastKinds);
   }
 
   private void startRun(int row, int column) {
     if (runs > 0 && rows[runs - 1] == row) {
-      ordered &= column(size - 1) < column;
+      ordered &= lastColumn < column;
       return;
     }
     ordered &= runs == 0 || rows[runs - 1] < row;

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import squaresheet.estimate.Category;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
-import squaresheet.sheet.Ref;
 
 /**
  * A cell on the way from the lines of the estimate to its total, beside what the cells just before it make.
@@ -22,6 +22,9 @@ import squaresheet.sheet.Ref;
  * @param how by what arithmetic
  */
 record EstimateStep(Book book, Address at, String called, Value should, String how) {
+
+  /** Columns that may have been inserted between a number and what stands beside it, and one. */
+  private static final int FURTHEST = 4;
 
   private static final List<String> OVER_NAMES = List.of(
       "discount_before",
@@ -178,9 +181,18 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
     }
 
     private String label(Address at) {
-      Ref left = at.ref().plus(0, -1);
-      Value value = cells.book().value(new Address(at.sheet(), left));
+      Value value = beside(cells, at, -1).map(cells.book()::value).orElse(new Value.Blank());
       return value instanceof Value.Text text ? text.value().strip() : Shown.of(value);
+    }
+
+    /** The nearest cell to the right or left that holds something; columns may have been inserted between. */
+    private static Optional<Address> beside(EstimateCells cells, Address at, int step) {
+      return IntStream.rangeClosed(1, FURTHEST)
+          .map(steps -> steps * step)
+          .filter(aside -> at.ref().column() + aside >= 0)
+          .mapToObj(aside -> new Address(at.sheet(), at.ref().plus(0, aside)))
+          .filter(there -> !cells.book().cell(there).isBlank())
+          .findFirst();
     }
 
     private static List<Address> above(EstimateCells cells, Address end) {
@@ -204,7 +216,7 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
           written.at("payment_total", 0).map(it -> above(written, it)).orElse(List.of());
       for (int row = 0; row < Math.min(rows.size(), model.size()) - 1; row++) {
         overNames(Optional.of(rows.get(row)), Optional.of(model.get(row)));
-        overNames(Optional.of(right(rows.get(row))), Optional.of(right(model.get(row))));
+        overNames(beside(cells, rows.get(row), 1), beside(written, model.get(row), 1));
       }
       if (!rows.isEmpty()) {
         last(rows);
@@ -229,10 +241,6 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
             sum,
             "the sum of the rows above it");
       });
-    }
-
-    private static Address right(Address at) {
-      return new Address(at.sheet(), at.ref().plus(0, 1));
     }
 
     private void last(List<Address> rows) {
