@@ -49,6 +49,10 @@ final class Checks {
       new Ask<>(SumCell.class, new TotalIncludesSubtotal()),
       new Ask<>(SumCell.class, new TotalStopsShort()),
       new Ask<>(Addition.class, new TotalLeavesOutPart()),
+      new Ask<>(FormulaCell.class, new RateAddedAsAmount()),
+      new Ask<>(FormulaCell.class, new TotalTakesPartTwice()),
+      new Ask<>(FormulaCell.class, new TotalTakesPartOff()),
+      new Ask<>(FormulaCell.class, new TotalPassesStep()),
       new Ask<>(TypedCell.class, new TypedTotalOff()),
       new Ask<>(Corner.class, new TotalsDoNotCrossFoot()),
       new Ask<>(Table.class, new GhostRow()));
@@ -107,6 +111,9 @@ final class Checks {
   private static final CheckGroup PRICES = CheckGroup.of(
       "Prices and payments",
       new Ask<>(FormulaCell.class, new MarkupUsedForMargin()),
+      new Ask<>(TypedCell.class, new RateOutOfReason()),
+      new Ask<>(TypedCell.class, new RateNobodyReads()),
+      new Ask<>(FormulaCell.class, new TaxStepOff()),
       new Ask<>(FormulaCell.class, new PriceBelowCost()),
       new Ask<>(SumCell.class, new PaymentSharesNotWhole()));
 

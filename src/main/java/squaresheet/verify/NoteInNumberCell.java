@@ -14,7 +14,7 @@ final class NoteInNumberCell implements Check<TypedCell> {
       "note-in-number-cell", Severity.WARNING, "A note stands in a cell for a number");
 
   private static final Pattern NOTED = Pattern.compile(
-      "(approx\\.?|about|abt\\.?|ca\\.?|~|\\$)? ?[-+]?\\d[\\d.,]* ?(ft|feet|lf|sf|sq ?ft|sq|sqs|squares?|in|inches|m|pcs?|ea|each|bundles?|rolls?|\\?)?\\.?",
+      "(approx\\.?|about|abt\\.?|ca\\.?|~|\\$)? ?[-+]?\\d[\\d.,]* ?(ft|feet|lf|sf|sq ?ft|sq|sqs|squares?|in|inches|m|m2|m²|sqm|sq ?m|mm|cm|pcs?|ea|each|bundles?|rolls?|\\?)?\\.?",
       Pattern.CASE_INSENSITIVE);
 
   @Override
@@ -30,7 +30,8 @@ final class NoteInNumberCell implements Check<TypedCell> {
   }
 
   private static Finding says(TypedCell cell) {
-    String number = cell.text().replaceAll("[^\\d.+-]", "").replaceAll("\\.$", "");
+    String number =
+        cell.text().replaceAll("^[^\\d+-]*|(?<=\\d) ?[^\\d.,].*$|,", "").replaceAll("\\.$", "");
     String says =
         "is the text '" + cell.text() + "', not a number: SUM leaves it out and other formulas"
             + " fail; type the number alone and keep the word for the heading or a note";
