@@ -53,9 +53,10 @@ final class AddedLayout {
   }
 
   private void head() {
-    String unit = metric ? "mm" : "in";
+    String unit = metric ? "millimetres" : "inches";
     Interval interval = layout.interval();
-    sheet.width(0, 34);
+    sheet.width(0, 38).width(1, 18).width(2, 12).height(0, 24).height(HEADINGS, 42);
+    sheet.print(new DraftSheet.Print(DraftSheet.Paper.LETTER, true, 0, "", "", 0.5));
     put(0, 0, Entry.text(TITLE).as(Role.TITLE));
     put(
         1,
@@ -101,7 +102,7 @@ final class AddedLayout {
         "To cover up the slope",
         "Courses",
         "Shingles",
-        "Marks, from the first course's upper edge");
+        "Marks up from first course");
     for (int at = 0; at < headings.size(); at++) {
       put(HEADINGS, at, Entry.text(headings.get(at)).as(Role.HEADING));
     }

@@ -131,7 +131,14 @@ public final class AnyLayout {
    * @param sheet the sheet whose planes, edges and openings are meant where there are several; empty for all
    */
   public Filled fill(JobResult job, String sheet) {
-    return new Filling(book, file, bound(), job, sheet).fill();
+    return new Filling(book, file, toFill(), job, sheet).fill();
+  }
+
+  /** What is bound, and the empty cells of a form beside their labels. */
+  private List<Guess> toFill() {
+    List<Guess> all = new ArrayList<>(bound());
+    all.addAll(new Survey(book, sheets).vacant(guesses));
+    return all;
   }
 
   /** What is written of the units of the workbook's numbers; its tables are not looked for again. */
@@ -141,7 +148,7 @@ public final class AnyLayout {
 
   /** As {@link #fill}, with a sheet of the course lines and marks of every plane beside it; written anew where it is there. */
   public Filled fillWithLayout(JobResult job, String sheet) {
-    return new Filling(book, file, bound(), job, sheet).withLayout().fill();
+    return new Filling(book, file, toFill(), job, sheet).withLayout().fill();
   }
 
   /** The edits that write values and a roof into the bound cells. */

@@ -25,12 +25,22 @@ final class ByCorners {
     this.outline = outline;
   }
 
-  /** The formulas, with those that ask for sizes replaced where they make an area. */
-  Map<Integer, String> instead(Map<Integer, String> formulas) {
+  /**
+   * The formulas, with those that ask for sizes replaced where they make an area: a plane of free shape has no such sizes.
+   *
+   * @param own what the row has already; only what is replaced of it is given
+   * @param formulas what is carried into the row
+   */
+  Map<Integer, String> instead(Map<Integer, String> own, Map<Integer, String> formulas) {
     if (table.column("corners").isPresent()) {
       return formulas;
     }
     Map<Integer, String> all = new LinkedHashMap<>();
+    own.forEach((at, text) -> {
+      if (Template.readsSizes(table, row, text)) {
+        area(at).ifPresent(formula -> all.put(at, formula));
+      }
+    });
     formulas.forEach((at, text) -> {
       if (!Template.readsSizes(table, row, text)) {
         all.put(at, text);

@@ -54,7 +54,7 @@ final class Filling {
   Filled fill() {
     List<FoundTable> tables =
         new BoundTables(book, file).of(bound.stream().filter(Guess::isHeading).toList());
-    planes(of(tables, "planes"), tables);
+    planes(named(of(tables, "planes")), tables);
     of(tables, "edges").forEach(this::edges);
     of(tables, "openings").forEach(this::openings);
     all(tables, "prices").forEach(it -> known(it, "code", values.prices()));
@@ -74,6 +74,13 @@ final class Filling {
     return all(tables, name).stream()
         .filter(table -> sheet.isEmpty() || table.grid().name().equalsIgnoreCase(sheet))
         .toList();
+  }
+
+  /** Without lists that name no plane, where others do. */
+  private static List<FoundTable> named(List<FoundTable> tables) {
+    List<FoundTable> named =
+        tables.stream().filter(table -> table.column("plane").isPresent()).toList();
+    return named.isEmpty() ? tables : named;
   }
 
   private void planes(List<FoundTable> tables, List<FoundTable> everywhere) {
@@ -242,7 +249,7 @@ final class Filling {
     if (left.isEmpty()) {
       return;
     }
-    if (free.rows().size() >= left.size() && table.rows(Row.DATA).isEmpty()) {
+    if (free.rows().size() >= left.size() && fill.isEmpty()) {
       fill.add(left, free.rows());
     } else {
       pen.say(Complaint.NO_CELL.at(

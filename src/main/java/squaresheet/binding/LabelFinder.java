@@ -28,6 +28,9 @@ final class LabelFinder {
   /** Only part of the label says so: what remains may change the meaning, so it is asked. */
   private static final double LEAST = 0.6;
 
+  /** The whole label is one of the words. */
+  private static final double EXACT = 0.95;
+
   private final Grid grid;
   private final List<FoundTable> tables;
   private final List<Meaning> meanings;
@@ -61,6 +64,48 @@ final class LabelFinder {
     return new LabelFinder(grid, tables, Words.of(words)).all();
   }
 
+  /**
+   * Exact labels of values that are still to be put in: the cell on the right is empty, and so is the one on the left, since a
+   * label between others is rather a heading.
+   */
+  static List<FoundLabel> vacant(Grid grid, List<FoundTable> tables) {
+    LabelFinder finder = new LabelFinder(grid, tables, Words.of("job"));
+    List<FoundLabel> vacant = new ArrayList<>();
+    for (int row = 0; row < grid.rows(); row = finder.next(row)) {
+      for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
+        if (finder.isVacant(row, column)) {
+          finder.exact(row, column).ifPresent(vacant::add);
+        }
+      }
+    }
+    return vacant;
+  }
+
+  private boolean isVacant(int row, int column) {
+    String text = grid.text(row, column);
+    return !text.isEmpty()
+        && text.length() <= LONGEST
+        && !isInATable(row, column)
+        && !isInATable(row, column + 1)
+        && grid.isBlank(row, column + 1)
+        && (column == 0 || grid.isBlank(row, column - 1))
+        && Words.isFamiliarLabel(text)
+        && at(row, column).isEmpty();
+  }
+
+  private Optional<FoundLabel> exact(int row, int column) {
+    Heading heading = heading(row, column);
+    return meanings.stream()
+        .filter(meaning -> meaning.role() == Meaning.Role.VALUE)
+        .filter(meaning -> Words.fit(heading, meaning).score() >= EXACT)
+        .findFirst()
+        .map(meaning -> label(meaning, heading, row, column + 1, EXACT, "empty beside"));
+  }
+
+  private Heading heading(int row, int column) {
+    return Heading.of(grid.text(row, column).replaceFirst("[:=]\\s*$", ""));
+  }
+
   private List<FoundLabel> all() {
     List<FoundLabel> all = new ArrayList<>();
     for (int row = 0; row < grid.rows(); row = next(row)) {
@@ -84,7 +129,7 @@ final class LabelFinder {
         || isInATable(row, column)) {
       return List.of();
     }
-    Heading heading = Heading.of(text.replaceFirst("[:=]\\s*$", ""));
+    Heading heading = heading(row, column);
     List<FoundLabel> labels = new ArrayList<>();
     for (Meaning meaning : meanings) {
       double score = Words.fit(heading, meaning).score();
@@ -117,7 +162,8 @@ final class LabelFinder {
       int row, int column, Meaning meaning, Heading heading, double score) {
     for (int right = column + 1; right <= column + FARTHEST; right++) {
       if (!grid.isBlank(row, right)) {
-        boolean fits = fits(meaning, grid.cell(row, right));
+        boolean fits = fits(meaning, grid.cell(row, right))
+            && (right == column + 1 || !isAnotherLabel(row, right));
         return fits
             ? Optional.of(label(meaning, heading, row, right, score, "beside"))
             : Optional.empty();
@@ -127,6 +173,13 @@ final class LabelFinder {
     return below && meaning.holds().isNumeric()
         ? Optional.of(label(meaning, heading, row + 1, column, score * 0.9, "above"))
         : Optional.empty();
+  }
+
+  /** Whether a text behind empty cells is the next label of a form rather than a value. */
+  private boolean isAnotherLabel(int row, int column) {
+    return !grid.text(row, column).isEmpty()
+        && !Cells.isLikeANumber(grid.cell(row, column))
+        && exact(row, column).isPresent();
   }
 
   private FoundLabel label(

@@ -37,6 +37,17 @@ final class Survey {
     return guesses;
   }
 
+  /** Empty cells beside their labels, of values of which none is bound yet. */
+  List<Guess> vacant(List<Guess> bound) {
+    Set<String> known = bound.stream().map(Guess::property).collect(Collectors.toSet());
+    return book.sheets().stream()
+        .filter(sheet -> !AnyLayout.isOurs(sheet))
+        .flatMap(sheet -> LabelFinder.vacant(sheets.grid(sheet), sheets.of(sheet)).stream())
+        .map(Survey::guess)
+        .filter(guess -> !known.contains(guess.property()))
+        .toList();
+  }
+
   /** The sheets with planes, where there is more than one. */
   private static Set<String> buildings(List<Guess> guesses) {
     Set<String> sheets = guesses.stream()

@@ -46,7 +46,7 @@ final class TableFill {
   /** The items that have no row yet, after those that have one are written into theirs. */
   List<ModelRow> fill(List<ModelRow> items) {
     Set<ModelRow> placed = new HashSet<>();
-    for (int row : table.rows(Row.DATA)) {
+    for (int row : named(items)) {
       List<ModelRow> here =
           items.stream().filter(item -> item.isOn().test(name.apply(row))).toList();
       own.put(row, here);
@@ -54,6 +54,24 @@ final class TableFill {
     }
     items.forEach(this::fill);
     return items.stream().filter(item -> !placed.contains(item)).toList();
+  }
+
+  /** The rows of items, and in a form those that so far have nothing but the name of one. */
+  private List<Integer> named(List<ModelRow> items) {
+    List<Integer> rows = new ArrayList<>(table.rows(Row.DATA));
+    if (!table.table().equals("planes")) {
+      table.rows().entrySet().stream()
+          .filter(it -> it.getValue() == Row.NOTE || it.getValue() == Row.BAND)
+          .map(Map.Entry::getKey)
+          .filter(row -> items.stream().anyMatch(item -> item.isOn().test(name.apply(row))))
+          .forEach(rows::add);
+    }
+    return rows;
+  }
+
+  /** Whether it has no row of any item yet. */
+  boolean isEmpty() {
+    return own.isEmpty();
   }
 
   private void fill(ModelRow item) {

@@ -58,8 +58,17 @@ final class Template {
       }
     }));
     return item.values().get("outline") instanceof Known.Outline outline
-        ? new ByCorners(table, row, outline).instead(formulas)
+        ? new ByCorners(table, row, outline).instead(own(row), formulas)
         : formulas;
+  }
+
+  /** The formulas that a prepared row has already. */
+  private Map<Integer, String> own(int row) {
+    Map<Integer, String> own = new LinkedHashMap<>();
+    across()
+        .filter(at -> table.grid().cell(row, at).isFormula())
+        .forEach(at -> own.put(at, table.grid().cell(row, at).formula()));
+    return own;
   }
 
   private Optional<String> filled(int from, int to, int at, String formula) {

@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "demo",
     description =
-        "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings.",
+        "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings;"
+            + " then fill it into a form of another layout, mark slips in a copy and put them right.",
     mixinStandardHelpOptions = true,
     footer = {"", "Example: squaresheet demo target/demo"})
 final class DemoCommand implements Callable<Integer> {
@@ -55,7 +56,8 @@ final class DemoCommand implements Callable<Integer> {
             && step(Exit.WITHHELD, "totals", job, planted, "-o", totals, "--force")
             && step(Exit.FINE, "explain", job, "shingle_bundles")
             && step(Exit.FINE, "readings", job)
-            && step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force");
+            && step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force")
+            && form();
     files();
     return (asTold ? Exit.FINE : Exit.FAILED).code();
   }
@@ -65,6 +67,25 @@ final class DemoCommand implements Callable<Integer> {
     console.say("Three slips are planted in a copy:");
     Planted.in(job, planted).forEach(slip -> console.say("  " + slip));
     return true;
+  }
+
+  /** The same house in a form of somebody's own: filled, and with slips that are marked and put right in copies. */
+  private boolean form() {
+    Path filled = folder.resolve("roof-form.filled.xlsx");
+    Path planted = folder.resolve("roof-form.planted.xlsx");
+    Path marked = folder.resolve("roof-form.marked.xlsx");
+    Path corrected = folder.resolve("roof-form.corrected.xlsx");
+    Path tape = data.resolve("tape-sheet.csv");
+    Path blank = data.resolve("roof-form.xlsx");
+    if (!step(Exit.FINE, "fill", blank, "--from", tape, "--layout", "-o", filled, "--force")) {
+      return false;
+    }
+    console.say("");
+    console.say("Two slips are planted in a copy:");
+    Planted.inForm(filled, planted).forEach(slip -> console.say("  " + slip));
+    return step(Exit.WITHHELD, "mark", planted, "-o", marked, "--force")
+        && step(Exit.FINE, "correct", planted, "-o", corrected, "--force")
+        && step(Exit.FINE, "verify", corrected);
   }
 
   /** Gives one command, and tells whether it ended as it should. */

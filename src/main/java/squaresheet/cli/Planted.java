@@ -17,7 +17,7 @@ import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.Saved;
 import squaresheet.xlsx.Xlsx;
 
-/** Plants three slips of the kind people make in a copy of the demo's workbook, as if it had been saved afterwards. */
+/** Plants slips of the kind people make in a copy of the demo's workbooks, as if it had been saved afterwards. */
 final class Planted {
 
   private Planted() {}
@@ -38,6 +38,22 @@ final class Planted {
     return List.of(
         area + ": the number 480 typed over the formula for an area",
         squares + ": a formula cleared",
+        waste + ": waste typed 10 for 0.10");
+  }
+
+  /** Plants two slips in a filled copy of the demo's own form. */
+  static List<String> inForm(Path form, Path copy) {
+    Address squares = Address.of("Takeoff", "M7");
+    Address waste = Address.of("Takeoff", "N18");
+    save(
+        form,
+        List.of(
+            new Edit.SetContent(squares, new Content.Numeric(6.5)),
+            new Edit.SetContent(waste, new Content.Numeric(10))),
+        copy);
+    save(copy, recalculated(Books.read(copy).value().orElseThrow()), copy);
+    return List.of(
+        squares + ": the number 6.5 typed over the formula for squares",
         waste + ": waste typed 10 for 0.10");
   }
 

@@ -1,6 +1,7 @@
 package squaresheet.verify;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -27,7 +28,7 @@ final class OddFormulaInRun implements Check<Fill> {
   public Stream<Finding> examine(Fill fill) {
     return OddInRun.in(fill)
         .filter(odd -> !odd.isNamedElsewhere())
-        .filter(odd -> isAFormulaForIt(fill, odd))
+        .filter(odd -> isAFormulaForIt(fill, odd) && !isOfFreeShape(fill, odd))
         .filter(odd -> !isOfItsOwnColumn(fill, odd) && !readsItself(fill, odd))
         .filter(
             odd -> !Shown.same(fill.expected(odd.along()), fill.book().value(fill.at(odd.along()))))
@@ -38,6 +39,15 @@ final class OddFormulaInRun implements Check<Fill> {
   private static boolean isAFormulaForIt(Fill fill, OddInRun odd) {
     boolean moves = Nodes.any(fill.sample().tree(), node -> isMoving(fill, node));
     return moves && !(fill.expected(odd.along()) instanceof Value.Fault);
+  }
+
+  /** Whether the item is called a polygon and is worked out of its corners, which stand in the formula itself. */
+  private static boolean isOfFreeShape(Fill fill, OddInRun odd) {
+    return odd.formula().references().isEmpty()
+        && fill.tab()
+            .wordsAbout(fill.ref(odd.along()))
+            .toLowerCase(Locale.ROOT)
+            .contains("polygon");
   }
 
   /** Whether the reference goes along with the items; a formula of held cells and names alone is no run. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import squaresheet.binding.AnyLayout;
 import squaresheet.formula.Labels;
 
 /** Everything in a workbook that a check can be asked about, by type. */
@@ -17,7 +18,11 @@ final class Subjects {
     Subjects all = new Subjects();
     all.put(Book.class, Stream.of(book));
     all.put(Tab.class, book.tabs().stream());
-    all.put(Table.class, book.tabs().stream().flatMap(tab -> tab.tables().stream()));
+    all.put(
+        Table.class,
+        book.tabs().stream()
+            .filter(tab -> !AnyLayout.isOurs(tab.sheet()))
+            .flatMap(tab -> tab.tables().stream()));
     all.put(Fill.class, all.of(Table.class).stream().flatMap(table -> table.fills().stream()));
     all.put(
         FormulaCell.class,

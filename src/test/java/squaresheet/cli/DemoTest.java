@@ -26,6 +26,13 @@ class DemoTest {
         .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[formula-cleared-in-row]")
         .contains("alder-lane.planted.xlsx: 3 findings")
         .contains("total of 1 job: ", "withheld: alder-lane.planted.xlsx");
+    assertThat(ran.out())
+        .contains(
+            "Takeoff!C7  Back: eave  (empty) -> 44",
+            "and every formula makes what the model makes",
+            "Takeoff!N18  10 -> 0.1  [waste-typed-as-percent]",
+            "Takeoff!M7  6.5 -> =L7/100  [typed-over-formula]",
+            "roof-form.corrected.xlsx: 0 findings");
     assertThat(ran.out()).contains(findingInReadme());
     assertThat(folder.resolve("drawings")).isDirectoryContaining("glob:**.svg");
     assertThat(folder.resolve("totals-withheld.csv")).exists();
