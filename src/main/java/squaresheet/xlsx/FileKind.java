@@ -35,6 +35,9 @@ final class FileKind {
     if (!Files.exists(file)) {
       throw new Refusal("must be a workbook file, but is not there");
     }
+    if (!Files.isRegularFile(file)) {
+      throw new Refusal("must be a workbook file, but is a device or a pipe");
+    }
     byte[] start;
     try (InputStream in = Files.newInputStream(file)) {
       start = in.readNBytes(512);

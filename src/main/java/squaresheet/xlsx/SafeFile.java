@@ -92,6 +92,9 @@ public final class SafeFile {
     if (Files.isDirectory(file)) {
       throw new Refusal(name + " must be a file, but is a folder");
     }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new Refusal(name + " must be a file, but is a device or a pipe; nothing was changed");
+    }
     if (!Files.isDirectory(file.getParent())) {
       throw new Refusal("the folder '" + file.getParent() + "' must be there, but is not");
     }

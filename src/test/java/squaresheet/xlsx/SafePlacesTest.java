@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.net.StandardProtocolFamily;
+import java.net.UnixDomainSocketAddress;
+import java.nio.channels.ServerSocketChannel;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -121,6 +125,28 @@ class SafePlacesTest {
     assertThat(edit(file))
         .containsExactly("'job.xlsx' must be writable, but is read-only; nothing was changed");
     assertThat(file).hasBinaryContent(book());
+  }
+
+  /** A socket stands for all that has a name among files and is none: replacing a device would harm the whole machine. */
+  @Test
+  void what_is_no_file_is_neither_replaced_nor_read() throws IOException {
+    Path file = book("job.xlsx");
+    Path socket = folder.resolve("socket.xlsx");
+    try (ServerSocketChannel open = ServerSocketChannel.open(StandardProtocolFamily.UNIX)) {
+      open.bind(UnixDomainSocketAddress.of(socket));
+      for (Existing existing : List.of(Existing.REPLACE, Existing.KEEP_COPY)) {
+        assertThat(Xlsx.edit(file, List.of(EDIT), socket, existing).findings())
+            .extracting(Finding::says)
+            .containsExactly(
+                "'socket.xlsx' must be a file, but is a device or a pipe; nothing was changed");
+      }
+      assertThat(Xlsx.read(socket).findings())
+          .extracting(Finding::says)
+          .containsExactly("'socket.xlsx' must be a workbook file, but is a device or a pipe");
+      assertThat(Files.readAttributes(socket, BasicFileAttributes.class).isOther())
+          .isTrue();
+    }
+    assertThat(names(folder)).containsExactly("job.xlsx", "socket.xlsx");
   }
 
   @Test
