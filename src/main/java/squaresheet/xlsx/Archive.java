@@ -113,7 +113,10 @@ final class Archive implements AutoCloseable {
       throw new Refusal("lacks its part " + part);
     }
     return new Unpacked(
-        unpack(entry.zipped), entry.zipped.getCompressedSize(), count -> spend(entry, count));
+        unpack(entry.zipped),
+        entry.zipped.getCompressedSize(),
+        entry.zipped.getCrc(),
+        count -> spend(entry, count));
   }
 
   private InputStream unpack(ZipArchiveEntry entry) throws IOException {

@@ -5,6 +5,7 @@ import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.PushbackInputStream;
 import java.nio.charset.Charset;
 import java.util.Optional;
@@ -25,11 +26,13 @@ final class Xml implements AutoCloseable {
   private static final InputFactoryImpl FACTORY = factory();
 
   private final XMLStreamReader2 reader;
+  private final InputStream source;
   private int depth;
   private boolean atEnd;
 
-  private Xml(XMLStreamReader2 reader) {
+  private Xml(XMLStreamReader2 reader, InputStream source) {
     this.reader = reader;
+    this.source = source;
   }
 
   private static InputFactoryImpl factory() {
@@ -48,10 +51,12 @@ final class Xml implements AutoCloseable {
     peeked.unread(mark);
     Optional<Charset> wide = Wide.charset(mark);
     try {
-      return new Xml((XMLStreamReader2)
-          (wide.isPresent()
-              ? FACTORY.createXMLStreamReader(new InputStreamReader(peeked, wide.get()))
-              : FACTORY.createXMLStreamReader(peeked)));
+      return new Xml(
+          (XMLStreamReader2)
+              (wide.isPresent()
+                  ? FACTORY.createXMLStreamReader(new InputStreamReader(peeked, wide.get()))
+                  : FACTORY.createXMLStreamReader(peeked)),
+          in);
     } catch (XMLStreamException | UncheckedStreamException malformed) {
       throw refusal(malformed);
     }
@@ -240,10 +245,12 @@ final class Xml implements AutoCloseable {
     return reader;
   }
 
+  /** Reads what is left, because only the end of a part tells whether it fits its checksum. */
   @Override
   public void close() throws IOException {
     try {
       reader.close();
+      source.transferTo(OutputStream.nullOutputStream());
     } catch (XMLStreamException malformed) {
       throw new IOException(malformed);
     }
