@@ -64,6 +64,8 @@ final class CommentsEditor {
     if (refs.isEmpty() || related("/comments").isEmpty()) {
       return;
     }
+    Set<String> conversations = conversations();
+    refs.forEach(ref -> refuseWithin(conversations, ref));
     PartText text = text();
     text.root().child("commentList").stream()
         .flatMap(list -> list.children.stream())

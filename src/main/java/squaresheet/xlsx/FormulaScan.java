@@ -2,7 +2,9 @@ package squaresheet.xlsx;
 
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Ref;
 
@@ -16,6 +18,7 @@ final class FormulaScan {
   private final Splices splices;
   private final Map<Ref, CellChange> changes;
   private final Map<String, SharedFormula> broken = new HashMap<>();
+  private final Set<String> used = new HashSet<>();
   private boolean changed;
 
   FormulaScan(Xml xml, Splices splices, Map<Ref, CellChange> changes) {
@@ -46,7 +49,16 @@ final class FormulaScan {
     }
     changed = true;
     if (shared && !text.isEmpty()) {
+      refuseBehindUse(group, ref);
       broken.put(group, new SharedFormula(text, ref));
+    }
+  }
+
+  /** The cells before this one are behind us by now, and would be left without their formula. */
+  private void refuseBehindUse(String group, Ref ref) {
+    if (used.contains(group)) {
+      throw new Refusal("has the formula of cells above or left of " + ref + " on " + ref
+          + " and must be saved once in a spreadsheet program before that is changed");
     }
   }
 
@@ -95,6 +107,9 @@ final class FormulaScan {
   private void special(Ref ref) throws IOException {
     Element formula = ElementReader.read(xml);
     refuseInside(formula);
+    if (formula.attribute("t").equals("shared") && formula.attribute("ref").isEmpty()) {
+      used.add(formula.attribute("si"));
+    }
     if (formula.attribute("t").equals("shared") && broken.containsKey(formula.attribute("si"))) {
       String text = xml.text();
       ElementReader.end(xml, formula);

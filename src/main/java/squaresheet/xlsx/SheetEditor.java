@@ -2,6 +2,7 @@ package squaresheet.xlsx;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
@@ -70,6 +71,7 @@ final class SheetEditor {
     bundle.narrow(part);
     try (InputStream in = bundle.open(part)) {
       scan = new SheetScan(in, changes.cells).scan();
+      in.transferTo(OutputStream.nullOutputStream());
     }
   }
 
@@ -79,7 +81,7 @@ final class SheetEditor {
     for (String table : parts.related(part, "table")) {
       refuseHeadings(table, changes);
     }
-    links(changes.links);
+    links(changes.links());
     comments(changes);
     if (!changes.pictures.isEmpty()) {
       PicturesEditor pictures = new PicturesEditor(bundle, relations, family, part);
@@ -92,14 +94,10 @@ final class SheetEditor {
 
   private void comments(SheetChanges changes) throws IOException {
     CommentsEditor comments = new CommentsEditor(bundle, relations, family, part);
-    List<Ref> gone = changes.dropped.stream()
-        .filter(ref -> changes.comments.stream().noneMatch(it -> it.cell().ref().equals(ref)))
-        .distinct()
-        .toList();
-    comments.drop(gone, child("legacyDrawing"));
-    if (!changes.comments.isEmpty()) {
+    comments.drop(changes.dropped(), child("legacyDrawing"));
+    if (!changes.comments().isEmpty()) {
       comments
-          .edit(changes.comments, child("legacyDrawing"))
+          .edit(changes.comments(), child("legacyDrawing"))
           .ifPresent(id -> relate("legacyDrawing", id));
     }
   }

@@ -55,7 +55,15 @@ final class SheetScan {
       children.add(child);
     }
     ElementReader.end(xml, root);
+    refuseUnlessPlaced();
     return this;
+  }
+
+  private void refuseUnlessPlaced() {
+    if (!wanted.isEmpty() && children.stream().noneMatch(it -> it.name.equals("sheetData"))) {
+      throw new Refusal(
+          "has no place for cells and must be saved once in a spreadsheet program before it is changed");
+    }
   }
 
   Element root() {

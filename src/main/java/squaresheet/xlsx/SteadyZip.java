@@ -12,8 +12,8 @@ import java.util.zip.ZipOutputStream;
 /** Zips anew with one fixed time on every part, so that equal parts make equal files. */
 final class SteadyZip {
 
-  /** The first day a zip can name. */
-  static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** The first day a zip can name; at noon, because its first second stands for no time, which then depends on the zone. */
+  static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 12, 0);
 
   private SteadyZip() {}
 

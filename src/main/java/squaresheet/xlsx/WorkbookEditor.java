@@ -81,6 +81,7 @@ final class WorkbookEditor {
         addSheet(it.sheet());
       }
     }
+    edits.forEach(Limits::refuseBeyond);
     for (Edit edit : edits) {
       sort(edit);
     }
@@ -105,11 +106,11 @@ final class WorkbookEditor {
     } else if (edit instanceof Edit.SetFormula it) {
       of(it.cell()).cell(it.cell().ref()).put(it.stored(), it.formula());
     } else if (edit instanceof Edit.SetComment it) {
-      of(it.cell()).comments.add(it);
+      of(it.cell()).pin(it);
     } else if (edit instanceof Edit.DropComment it) {
-      of(it.cell()).dropped.add(it.cell().ref());
+      of(it.cell()).drop(it.cell().ref());
     } else if (edit instanceof Edit.SetLink it) {
-      of(it.cell()).links.add(it);
+      of(it.cell()).link(it);
     } else if (edit instanceof Edit.AddPicture it) {
       of(it.sheet()).pictures.add(it.picture());
     } else if (edit instanceof Edit.SetName it) {
@@ -216,11 +217,11 @@ final class WorkbookEditor {
     sheet
         .comments()
         .values()
-        .forEach(it -> more.comments.add(
+        .forEach(it -> more.pin(
             new Edit.SetComment(new Address(sheet.name(), it.ref()), it.author(), it.text())));
     sheet
         .links()
-        .forEach(it -> more.links.add(new Edit.SetLink(
+        .forEach(it -> more.link(new Edit.SetLink(
             new Address(sheet.name(), it.block().first()), it.target(), it.tip())));
     more.pictures.addAll(sheet.pictures());
     titles(sheet);
