@@ -1,6 +1,7 @@
 package squaresheet.formula;
 
 import java.util.AbstractList;
+import java.util.OptionalDouble;
 import java.util.RandomAccess;
 import java.util.function.Consumer;
 import squaresheet.sheet.Block;
@@ -45,6 +46,11 @@ final class BlockValues extends AbstractList<Value> implements RandomAccess {
   /** Shows the values of one column that are not blank, from the top; false where this cannot skip blank ones. */
   boolean eachFilled(Consumer<Value> visitor) {
     return columns == 1 && tab.eachFilled(block, visitor);
+  }
+
+  /** The sum of the numbers, where this is one column as its sheet has it. */
+  OptionalDouble columnSum() {
+    return columns == 1 ? tab.sum(block) : OptionalDouble.empty();
   }
 
   /** Where each value stands, if this is one long column as its sheet has it. */

@@ -34,6 +34,7 @@ public final class Calculation {
   private final List<FormulaCell> order;
   private final List<List<Address>> cycles;
   private final Set<Address> circular;
+  private boolean cutShort;
 
   private Calculation(String file, Workbook workbook) {
     this.file = file;
@@ -91,6 +92,16 @@ public final class Calculation {
    */
   public Calculation putting(Map<Address, Value> other) {
     return new Calculation(this, other);
+  }
+
+  /** Whether formulas were left because those before them look at more cells than are gone through. */
+  public boolean isCutShort() {
+    return cutShort;
+  }
+
+  /** Whether the formula in that cell is one of those left. */
+  public boolean isLeft(Address cell) {
+    return Effort.isReason(value(cell));
   }
 
   /** Reads and works out all formulas of a workbook that is no file yet. */
@@ -155,7 +166,7 @@ public final class Calculation {
       cell.work(new CellScope(tabs, cell.at()));
       tabs.worked(cell);
     }
-    tabs.rest();
+    cutShort = tabs.rest();
   }
 
   /** Works out all formulas once more. */

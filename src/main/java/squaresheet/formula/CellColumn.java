@@ -1,14 +1,20 @@
 package squaresheet.formula;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** What stands in one column of a sheet: typed values and formula cells, from the top. */
 final class CellColumn {
+
+  /** So many sums with different first rows are remembered. */
+  private static final int SUMS = 16;
 
   private int[] rows = new int[8];
   private Object[] cells = new Object[8];
   private int size;
   private ColumnIndex index;
+  private final Map<Integer, RunningSum> sums = new LinkedHashMap<>();
 
   /** Adds a cell below all that are there. */
   void add(int row, Object cell) {
@@ -50,6 +56,20 @@ final class CellColumn {
     return found >= 0 ? found : -found - 1;
   }
 
+  /** A sum from one row on that takes in nothing below another: begun before, or a new one. */
+  RunningSum sum(int first, int last) {
+    RunningSum before = sums.get(first);
+    if (before != null && before.endsBy(last)) {
+      return before;
+    }
+    if (sums.size() >= SUMS) {
+      sums.clear();
+    }
+    RunningSum fresh = new RunningSum(from(first));
+    sums.put(first, fresh);
+    return fresh;
+  }
+
   /** Where each value stands; made when it is first asked for and kept in step with what formulas come to. */
   ColumnIndex index() {
     if (index == null) {
@@ -69,6 +89,7 @@ final class CellColumn {
   }
 
   void forget() {
+    sums.clear();
     index = null;
   }
 }

@@ -9,19 +9,32 @@ final class Effort {
   /** Some seconds of work on a machine of no great speed. */
   static final long MOST = 150_000_000;
 
-  private static final String MILLIONS = MOST / 1_000_000 + " million";
+  private static final String REASON = "the formulas before it look at " + MOST / 1_000_000
+      + " million cells already, and this workbook is not worked out any further";
 
   private long left = MOST;
+  private boolean spent;
 
   /** Counts one look. */
   void spend() {
     if (--left < 0) {
-      throw Signal.notChecked("the formulas before it look at " + MILLIONS
-          + " cells already, and this workbook is not worked out any further");
+      spent = true;
+      throw Signal.notChecked(REASON);
     }
+  }
+
+  /** Whether something was not worked out for it since it was counted anew. */
+  boolean isSpent() {
+    return spent;
+  }
+
+  /** Whether a value is not known because the limit was reached. */
+  static boolean isReason(Value value) {
+    return value instanceof Value.NotChecked unknown && unknown.reason().equals(REASON);
   }
 
   void again() {
     left = MOST;
+    spent = false;
   }
 }

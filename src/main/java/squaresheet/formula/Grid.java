@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -151,11 +152,16 @@ final class Grid {
     }
   }
 
+  /** The sum of the numbers, where these are the cells of one column. */
+  OptionalDouble columnSum() {
+    return cells instanceof BlockValues block ? block.columnSum() : OptionalDouble.empty();
+  }
+
   Value toValue() {
     return isSingle() ? at(0) : new Value.Matrix(rows, columns, new ArrayList<>(cells));
   }
 
-  private static Value known(Value value) {
+  static Value known(Value value) {
     if (value instanceof Value.NotChecked unknown) {
       throw Signal.of(unknown);
     }

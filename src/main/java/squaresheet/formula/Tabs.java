@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import squaresheet.sheet.Address;
@@ -253,6 +254,21 @@ final class Tabs {
       return true;
     }
 
+    /** The sum of the first column of a block; none where cells hold something else here than in the column. */
+    OptionalDouble sum(Block block) {
+      CellColumn cells = column(block.first().column());
+      if (cells == null || !isPlain(block)) {
+        return OptionalDouble.empty();
+      }
+      int last = block.last().row();
+      RunningSum sum = cells.sum(block.first().row(), last);
+      for (int at = sum.place(); at < cells.size() && cells.row(at) <= last; at++) {
+        effort.spend();
+        sum.add(cells.row(at), Coercion.sound(Grid.known(valueOf(cells.cell(at)))));
+      }
+      return OptionalDouble.of(sum.total());
+    }
+
     boolean isIndexed(Block block) {
       return column(block.first().column()) != null && isPlain(block);
     }
@@ -328,9 +344,11 @@ final class Tabs {
         : tab.value(cell.ref().row(), cell.ref().column());
   }
 
-  /** Begins to count anew how many cells are looked at. */
-  void rest() {
+  /** Begins to count anew how many cells are looked at; whether the limit was reached. */
+  boolean rest() {
+    boolean spent = effort.isSpent();
     effort.again();
+    return spent;
   }
 
   /** Forgets where values stand. */

@@ -2,6 +2,7 @@ package squaresheet.formula;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
@@ -16,7 +17,7 @@ final class TotalFunctions {
   static List<Spec> specs() {
     return List.of(
         // Programs other than the most common one write SUM() with nothing in it, and make it 0.
-        new Spec("SUM", 0, Spec.ANY, "m", arguments -> Value.of(sum(Numbers.of(arguments, 0)))),
+        new Spec("SUM", 0, Spec.ANY, "m", arguments -> Value.of(sumOf(arguments))),
         over("PRODUCT", numbers -> numbers.length == 0 ? 0 : product(numbers)),
         over("SUMSQ", numbers -> sum(each(numbers, n -> n * n))),
         over("MIN", numbers -> DoubleStream.of(numbers).min().orElse(0)),
@@ -54,23 +55,19 @@ final class TotalFunctions {
   }
 
   static double sum(double[] numbers) {
-    double sum = 0;
-    double lost = 0;
+    RunningSum sum = new RunningSum(0);
     for (double number : numbers) {
-      double next = sum + number;
-      lost += Math.abs(sum) >= Math.abs(number) ? (sum - next) + number : (number - next) + sum;
-      sum = next;
+      sum.add(number);
     }
-    double exact = sum + lost;
-    return Math.abs(exact) <= largest(numbers) * 0x1p-49 ? 0 : exact;
+    return sum.total();
   }
 
-  private static double largest(double[] numbers) {
-    double largest = 0;
-    for (double number : numbers) {
-      largest = Math.max(largest, Math.abs(number));
-    }
-    return numbers.length < 2 ? 0 : largest;
+  /** The sum of numbers; of one column of cells it goes on from what was added up before. */
+  private static double sumOf(Arguments arguments) {
+    OptionalDouble column = arguments.size() == 1 && arguments.has(0)
+        ? arguments.grid(0).columnSum()
+        : OptionalDouble.empty();
+    return column.isPresent() ? column.getAsDouble() : sum(Numbers.of(arguments, 0));
   }
 
   static double product(double[] numbers) {

@@ -45,6 +45,10 @@ final class BlockReaders {
     deepest = other.deepest.clone();
   }
 
+  int size() {
+    return readers.length;
+  }
+
   /** The same readers, to be taken out one by one. */
   BlockReaders copy() {
     return new BlockReaders(this);

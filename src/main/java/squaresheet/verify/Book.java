@@ -24,6 +24,7 @@ final class Book {
 
   private final String file;
   private final Calculation calculation;
+  private final Looks looks;
   private final References references;
   private final Links links;
   private final Reckoning reckoning;
@@ -35,10 +36,11 @@ final class Book {
   private Book(String file, Workbook workbook) {
     this.file = file;
     calculation = Calculation.of(file, workbook);
+    looks = new Looks(workbook);
     references = new References(calculation);
     Map<Address, List<Cells>> reads = new LinkedHashMap<>();
     formulas().forEach((cell, formula) -> reads.put(cell, references.read(formula.tree(), cell)));
-    links = new Links(reads);
+    links = new Links(reads, looks);
     reckoning = new Reckoning(calculation);
     moving = moving(formulas(), links);
     layout =
@@ -102,8 +104,26 @@ final class Book {
     return calculation.findings();
   }
 
+  /** How many formulas are not worked out because those before them look at more cells than are gone through. */
+  long left() {
+    return calculation.isCutShort()
+        ? formulas().keySet().stream().filter(calculation::isLeft).count()
+        : 0;
+  }
+
+  /** Whether the formula in that cell is one of those. */
+  boolean isLeft(Address cell) {
+    return calculation.isLeft(cell);
+  }
+
   Optional<Formula> formula(Address cell) {
+    looks.spend(1);
     return Optional.ofNullable(formulas().get(cell));
+  }
+
+  /** How often the check that is asked may look at cells yet. */
+  Looks looks() {
+    return looks;
   }
 
   References references() {
@@ -148,11 +168,13 @@ final class Book {
   }
 
   Cell cell(Address address) {
+    looks.spend(1);
     return workbook().cell(address);
   }
 
   /** The value worked out anew, or the typed one. */
   Value value(Address address) {
+    looks.spend(1);
     return reckoning.value(address);
   }
 

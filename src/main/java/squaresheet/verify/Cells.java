@@ -26,6 +26,22 @@ record Cells(String sheet, Block block) {
     return new Address(sheet, block.first());
   }
 
+  /** How many cells it has. */
+  long size() {
+    return (long) block.rows() * block.columns();
+  }
+
+  /** How many cells both have. */
+  long sharedWith(Cells other) {
+    int rows = Math.min(block.last().row(), other.block.last().row())
+        - Math.max(block.first().row(), other.block.first().row());
+    int columns = Math.min(block.last().column(), other.block.last().column())
+        - Math.max(block.first().column(), other.block.first().column());
+    return sheet.equals(other.sheet) && rows >= 0 && columns >= 0
+        ? (rows + 1L) * (columns + 1L)
+        : 0;
+  }
+
   /** All cells, row by row. */
   Stream<Address> each() {
     return IntStream.rangeClosed(block.first().row(), block.last().row())

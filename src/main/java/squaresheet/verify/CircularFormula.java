@@ -33,11 +33,12 @@ final class CircularFormula implements Check<Book> {
   private static List<Address> lookedAt(Book book, Set<Address> circle) {
     List<Address> selves =
         circle.stream().filter(cell -> book.links().readsItself(cell)).toList();
+    if (!selves.isEmpty()) {
+      return selves;
+    }
     List<Address> read =
         circle.stream().filter(cell -> isReadOutside(book, circle, cell)).toList();
-    return !selves.isEmpty()
-        ? selves
-        : !read.isEmpty() ? read : List.of(circle.iterator().next());
+    return read.isEmpty() ? List.of(circle.iterator().next()) : read;
   }
 
   private static boolean isReadOutside(Book book, Set<Address> circle, Address cell) {

@@ -20,9 +20,8 @@ final class FormatHidesValue implements Check<SumCell> {
 
   @Override
   public Stream<Finding> examine(SumCell sum) {
-    return sum.cells()
-        .each()
-        .filter(cell -> sum.book().cell(cell).format().replaceAll("\\s", "").matches(";;;?"))
+    return sum.tab().unseen().stream()
+        .filter(sum.cells()::contains)
         .filter(cell -> sum.book().number(cell).orElse(0) != 0)
         .limit(1)
         .map(cell -> says(sum, cell));

@@ -24,6 +24,7 @@ final class FormulaNotChecked implements Check<FormulaCell> {
     boolean root = cell.value() instanceof Value.NotChecked
         && !cell.book().circular().contains(cell.at())
         && !cell.book().moving().contains(cell.at())
+        && !cell.book().isLeft(cell.at())
         && cell.book()
             .links()
             .eachFormulaRead(cell.at())

@@ -1,6 +1,5 @@
 package squaresheet.verify;
 
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
@@ -28,8 +27,8 @@ final class HiddenRowInTotal implements Check<SumCell> {
         || sum.tab().sheet().filter().isPresent()) {
       return Stream.empty();
     }
-    return IntStream.rangeClosed(sum.first(), sum.last())
-        .filter(row -> sum.tab().sheet().isRowHidden(row))
+    return sum.tab()
+        .hiddenRows(sum.first(), sum.last())
         .filter(row -> sum.book().number(sum.tab().at(sum.ref(row))).orElse(0) != 0)
         .mapToObj(row -> says(sum, row))
         .limit(1);

@@ -21,6 +21,8 @@ import squaresheet.sheet.Ref;
 /** Which cell reads which, as the formulas of a workbook are written. */
 final class Links {
 
+  private final Looks looks;
+
   private record Column(String sheet, int column) {}
 
   private final Map<Address, List<Cells>> reads = new LinkedHashMap<>();
@@ -28,8 +30,9 @@ final class Links {
   private final Map<Column, BlockReaders> blockReaders = new HashMap<>();
   private final Map<Column, NavigableSet<Integer>> formulaRows = new HashMap<>();
 
-  /** The graph of formulas that each read these cells. */
-  Links(Map<Address, List<Cells>> reads) {
+  /** The graph of formulas that each read these cells; who asks it looks at those it answers with. */
+  Links(Map<Address, List<Cells>> reads, Looks looks) {
+    this.looks = looks;
     this.reads.putAll(reads);
     Map<Column, List<BlockReaders.Reader>> blocks = new HashMap<>();
     reads.forEach((reader, all) -> {
@@ -73,7 +76,10 @@ final class Links {
     Set<Address> all = new LinkedHashSet<>(cellReaders.getOrDefault(cell, List.of()));
     BlockReaders blocks = blockReaders.get(column(cell));
     if (blocks != null) {
-      blocks.each(cell.ref().row(), all::add);
+      blocks.each(cell.ref().row(), reader -> {
+        looks.spend(1);
+        all.add(reader);
+      });
     }
     return all;
   }
@@ -90,6 +96,7 @@ final class Links {
     Set<Address> seen = new LinkedHashSet<>();
     Deque<Address> next = new ArrayDeque<>(cells);
     Consumer<Address> take = reader -> {
+      looks.spend(1);
       if (seen.add(reader)) {
         next.push(reader);
       }
@@ -99,11 +106,16 @@ final class Links {
       cellReaders.getOrDefault(cell, List.of()).forEach(take);
       Column column = column(cell);
       if (blockReaders.containsKey(column)) {
-        left.computeIfAbsent(column, key -> blockReaders.get(key).copy())
-            .take(cell.ref().row(), take);
+        left.computeIfAbsent(column, this::taken).take(cell.ref().row(), take);
       }
     }
     return seen;
+  }
+
+  private BlockReaders taken(Column column) {
+    BlockReaders readers = blockReaders.get(column);
+    looks.spend(readers.size());
+    return readers.copy();
   }
 
   /** These formulas and all that they read directly or by way of others. */
@@ -139,10 +151,16 @@ final class Links {
 
   /** The same one after the other, for who may stop at one of them. */
   Stream<Address> eachFormulaRead(Address formula) {
-    return reads(formula).stream().flatMap(cells -> columns(cells)
+    return reads(formula).stream().flatMap(this::formulasIn);
+  }
+
+  /** The formula cells of a block, column by column. */
+  Stream<Address> formulasIn(Cells cells) {
+    return columns(cells)
         .filter(formulaRows::containsKey)
         .flatMap(column -> within(formulaRows.get(column), cells).stream()
-            .map(row -> new Address(column.sheet(), new Ref(row, column.column())))));
+            .map(row -> new Address(column.sheet(), new Ref(row, column.column()))))
+        .peek(found -> looks.spend(1));
   }
 
   /** Whether a formula is written with its own cell. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Where;
 import squaresheet.takeoff.Rulebook;
 
 /** One run of the checks over a workbook. */
@@ -19,6 +20,18 @@ final class Pass {
     this.book = book;
     subjects = Subjects.of(book);
     said = new ArrayList<>(book.unreadable());
+    left().ifPresent(said::add);
+  }
+
+  /** The formulas of a workbook that is too much to be worked out whole, said once. */
+  private Optional<Finding> left() {
+    long left = book.left();
+    String says = "the formulas look at more cells than are gone through, and "
+        + Says.count(left, "formula") + " of " + book.formulas().size()
+        + " are not worked out and not checked";
+    return left == 0
+        ? Optional.empty()
+        : Optional.of(new Finding(Ask.CUT_SHORT, new Where.InFile(book.file()), says));
   }
 
   /** Asks what can be asked of any workbook, and of what is bound of it. */
@@ -64,7 +77,9 @@ final class Pass {
   }
 
   private void ask(Ask<?> ask) {
+    book.looks().again();
     Ask.Answer answer = ask.ask(subjects, book.file());
+    book.looks().free();
     tallies.add(answer.tally());
     said.addAll(answer.findings());
   }
@@ -72,8 +87,10 @@ final class Pass {
   private Verdict verdict(
       List<Finding> told, Optional<Model> model, Optional<JobTotal> total, MoneyPath path) {
     Worth worth = new Worth(book, model);
-    List<Finding> kept =
-        new Folding(book, model).fold(told).stream().map(worth::of).toList();
+    List<Finding> folded = new Folding(book, model).fold(told);
+    book.looks().again();
+    List<Finding> kept = folded.stream().map(worth::of).toList();
+    book.looks().free();
     return new Verdict(book.file(), kept, tallies, path, total);
   }
 }

@@ -19,6 +19,9 @@ final class PaymentSharesNotWhole implements Check<SumCell> {
       "(?<!\\p{L})(payments?|deposit|instal?lments?|schedule|on completion|on delivery|down payment)(?!\\p{L})",
       Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern SHARES =
+      Pattern.compile("share|percent|%", Pattern.CASE_INSENSITIVE);
+
   @Override
   public CheckInfo info() {
     return INFO;
@@ -29,8 +32,8 @@ final class PaymentSharesNotWhole implements Check<SumCell> {
     double total = sum.book().number(sum.formula().at()).orElse(0);
     boolean shares = sum.isColumn()
         && Nodes.isCall(sum.formula().tree(), "SUM")
-        && sum.cells().each().allMatch(cell -> isShare(sum, cell))
-        && isSchedule(sum);
+        && isSchedule(sum)
+        && sum.cells().each().allMatch(cell -> isShare(sum, cell));
     boolean whole = Shown.same(total, 1) || Shown.same(total, 100);
     return shares && !whole ? Stream.of(says(sum, total)) : Stream.empty();
   }
@@ -44,15 +47,12 @@ final class PaymentSharesNotWhole implements Check<SumCell> {
   }
 
   private static boolean isSchedule(SumCell sum) {
-    long named = sum.cells()
-        .each()
-        .filter(cell -> SCHEDULE
-            .matcher(sum.tab().rowText(cell.ref().row()) + " "
-                + sum.tab().headings(sum.ref(sum.first())))
-            .find())
-        .count();
     String heading = sum.tab().headings(sum.ref(sum.first()));
-    return named > 0 && heading.matches("(?i).*(share|percent|%).*");
+    return SHARES.matcher(heading).find()
+        && (SCHEDULE.matcher(heading).find()
+            || sum.cells().each().anyMatch(cell -> SCHEDULE
+                .matcher(sum.tab().rowText(cell.ref().row()))
+                .find()));
   }
 
   private static Finding says(SumCell sum, double total) {

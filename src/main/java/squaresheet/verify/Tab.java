@@ -5,8 +5,11 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -23,10 +26,17 @@ final class Tab {
   private final Map<Integer, List<Table>> byRow = new HashMap<>();
   private List<Table> tables = List.of();
   private boolean found;
+  private final NavigableSet<Integer> hidden;
+  private List<Address> unseen;
 
   Tab(Book book, Sheet sheet) {
     this.book = book;
     this.sheet = sheet;
+    hidden = sheet
+        .rows()
+        .filter(sheet::isRowHidden)
+        .boxed()
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   Book book() {
@@ -46,7 +56,25 @@ final class Tab {
   }
 
   Cell cell(Ref ref) {
+    book.looks().spend(1);
     return sheet.cell(ref);
+  }
+
+  /** The hidden rows with cells from one row to another. */
+  IntStream hiddenRows(int first, int last) {
+    return hidden.subSet(first, true, last, true).stream().mapToInt(row -> row);
+  }
+
+  /** The cells whose number format shows nothing of a number, row by row. */
+  synchronized List<Address> unseen() {
+    if (unseen == null) {
+      unseen = sheet
+          .cells()
+          .filter(placed -> placed.cell().format().replaceAll("\\s", "").matches(";;;?"))
+          .map(placed -> at(placed.ref()))
+          .toList();
+    }
+    return unseen;
   }
 
   boolean isHidden() {
@@ -55,11 +83,13 @@ final class Tab {
 
   /** The text of a cell, without spaces at its ends; empty where it holds none. */
   String text(Ref ref) {
+    book.looks().spend(1);
     return TextPlaces.text(sheet.cell(ref));
   }
 
   /** A number that was typed, not worked out. */
   boolean isTypedNumber(Ref ref) {
+    book.looks().spend(1);
     Cell cell = sheet.cell(ref);
     return !cell.isFormula()
         && cell.stored() instanceof Content.Numeric
@@ -148,6 +178,7 @@ final class Tab {
   String rowText(int row) {
     StringBuilder words = new StringBuilder();
     sheet.row(row).forEach(placed -> {
+      book.looks().spend(1);
       if (placed.cell().stored() instanceof Content.Text text) {
         words.append(text.value()).append(' ');
       }

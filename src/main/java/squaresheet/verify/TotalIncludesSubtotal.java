@@ -1,5 +1,6 @@
 package squaresheet.verify;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
@@ -26,8 +27,11 @@ final class TotalIncludesSubtotal implements Check<SumCell> {
     if (sum.isSubtotal()) {
       return Stream.empty();
     }
-    List<Address> inner = sum.book().formulas().keySet().stream()
-        .filter(cell -> sum.cells().contains(cell) && addsUpWithin(sum, cell))
+    List<Address> inner = sum.book()
+        .links()
+        .formulasIn(sum.cells())
+        .filter(cell -> addsUpWithin(sum, cell))
+        .sorted(Comparator.comparing(Address::ref))
         .filter(cell -> sum.book().number(cell).orElse(0) != 0)
         .toList();
     return inner.isEmpty() ? Stream.empty() : Stream.of(says(sum, inner));
@@ -37,9 +41,8 @@ final class TotalIncludesSubtotal implements Check<SumCell> {
   private static boolean addsUpWithin(SumCell sum, Address cell) {
     Node tree = sum.book().formula(cell).orElseThrow().tree();
     List<Cells> reads = sum.book().links().reads(cell);
-    long within =
-        reads.stream().flatMap(Cells::each).filter(sum.cells()::contains).count();
-    long all = reads.stream().flatMap(Cells::each).count();
+    long within = reads.stream().mapToLong(sum.cells()::sharedWith).sum();
+    long all = reads.stream().mapToLong(Cells::size).sum();
     boolean plus = Nodes.terms(tree).stream().allMatch(term -> term instanceof Node.Reference)
         && !Nodes.any(
             tree,

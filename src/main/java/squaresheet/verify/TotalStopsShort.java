@@ -90,7 +90,7 @@ final class TotalStopsShort implements Check<SumCell> {
             .filter(reader -> !reader.equals(sum.formula().at()))
             .flatMap(reader -> sum.book().links().reads(reader).stream())
             .filter(cells -> cells.block().columns() == sum.cells().block().columns())
-            .anyMatch(cells -> sum.cells().each().allMatch(cells::contains));
+            .anyMatch(cells -> cells.sharedWith(sum.cells()) == sum.cells().size());
   }
 
   private static boolean isUnderRate(SumCell sum) {

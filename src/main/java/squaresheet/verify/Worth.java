@@ -61,10 +61,19 @@ final class Worth {
         .toList();
   }
 
+  /** The finding with what it is worth; without, where the findings before it took all the work that is done for that. */
   Finding of(Finding finding) {
     if (!finding.worth().isEmpty() || finding.info().severity() == Severity.NOTE) {
       return finding;
     }
+    try {
+      return worked(finding);
+    } catch (Looks.Spent spent) {
+      return finding;
+    }
+  }
+
+  private Finding worked(Finding finding) {
     return Folding.cell(finding)
         .map(cell -> new Remedy(book).of(finding, cell))
         .filter(put -> !put.isEmpty())
@@ -76,6 +85,7 @@ final class Worth {
 
   /** What is ordered and charged now, against what it would be with these values put; empty where that is the same. */
   String difference(Map<Address, Value> put) {
+    book.looks().spend(book.formulas().size());
     Reckoning right = book.reckoning().putting(put);
     Map<Output, Double> more = new LinkedHashMap<>();
     for (Output output : outputs) {

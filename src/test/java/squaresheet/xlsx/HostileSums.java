@@ -30,6 +30,16 @@ final class HostileSums {
     return Files.write(folder.resolve(name), ZipParts.zip(parts));
   }
 
+  /** Every cell is made of the one below, and the last of the first. */
+  Path ring() throws IOException {
+    return formulas("ring.xlsx", 20_000, row -> "B" + (row % 20_000 + 1) + "+1");
+  }
+
+  /** Every cell is made of the one above. */
+  Path chain() throws IOException {
+    return formulas("chain.xlsx", 50_000, row -> row == 1 ? "A1" : "B" + (row - 1) + "+A" + row);
+  }
+
   /** The longest formula the format allows, nothing but parentheses around a number. */
   Path nested() throws IOException {
     int deep = LONGEST_FORMULA / 2 - 1;
@@ -47,6 +57,16 @@ final class HostileSums {
     return formulas("signs.xlsx", 3, row -> "-".repeat(LONGEST_FORMULA - 1) + row);
   }
 
+  /** Thousands of formulas over all cells of the sheet, their own among them. */
+  Path everyColumn() throws IOException {
+    return formulas("columns.xlsx", 5_000, row -> "SUM(A:XFD)");
+  }
+
+  /** Thousands of formulas that multiply two whole columns cell by cell. */
+  Path wholeColumns() throws IOException {
+    return formulas("products.xlsx", 5_000, row -> "SUMPRODUCT(A:A*A:A)+" + row);
+  }
+
   /** Every text is twice the one above. */
   Path doubling() throws IOException {
     return formulas(
@@ -59,5 +79,10 @@ final class HostileSums {
   Path branching() throws IOException {
     return formulas(
         "branching.xlsx", 200, row -> row < 3 ? "A" + row : "B" + (row - 1) + "+B" + (row - 2));
+  }
+
+  /** Running totals over everything above: a triangle of sums. */
+  Path triangle() throws IOException {
+    return formulas("triangle.xlsx", 20_000, row -> "SUM(A$1:A" + row + ")");
   }
 }
