@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 import squaresheet.sheet.Address;
@@ -45,8 +46,21 @@ final class FormulaEvidence {
     return switch (column.property()) {
       case "across" -> across(column);
       case "sloped_area" -> column.isSure() ? column : area(column);
-      default -> column;
+      default -> parted(column);
     };
+  }
+
+  /** A heading that spans two columns: a length in feet and inches, of which one column alone says nothing. */
+  private FoundColumn parted(FoundColumn column) {
+    boolean length = column.meaning().holds() == Holds.LENGTH;
+    int beside = column.at() + 1;
+    String over = table.grid().spreadText(table.heading(), beside);
+    boolean spans = table.grid().text(table.heading(), beside).isEmpty()
+        && !over.isEmpty()
+        && over.equals(table.grid().text(table.heading(), column.at()));
+    return length && spans
+        ? column.with(Math.min(column.sure(), UNSURE), "its heading stands over two columns")
+        : column;
   }
 
   /** A width is in plan where the plan area is worked out from it, on the slope where the sloped area is, without factor. */
@@ -86,7 +100,8 @@ final class FormulaEvidence {
 
   /** Whether the first formula of a column refers to another column of the same row. */
   private boolean uses(String property, int other) {
-    Optional<Integer> first = table.rows(FoundTable.Row.DATA).stream()
+    Optional<Integer> first = Stream.of(FoundTable.Row.DATA, FoundTable.Row.PREPARED)
+        .flatMap(kind -> table.rows(kind).stream())
         .filter(row -> table.cell(row, property).isFormula())
         .findFirst();
     if (first.isEmpty()) {

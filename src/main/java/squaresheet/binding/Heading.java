@@ -77,6 +77,10 @@ record Heading(String text, List<List<String>> readings, Optional<UnitWord> unit
   }
 
   private static Optional<Split> atTheEnd(String plain) {
+    Optional<UnitWord> whole = UnitWords.find(plain);
+    if (whole.isPresent()) {
+      return Optional.of(new Split("", whole.get()));
+    }
     String[] words = plain.split(" ");
     for (int length = Math.min(LONGEST_UNIT, words.length - 1); length > 0; length--) {
       int cut = words.length - length;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import squaresheet.sheet.Cell;
 
 /** Finds values by the label on their left or above them, outside the tables. */
@@ -14,6 +15,10 @@ final class LabelFinder {
 
   /** A value stands at most this many columns right of its label. */
   private static final int FARTHEST = 3;
+  /** Or this many, in the column of the sums over it, say; that is asked. */
+  private static final int FARTHEST_ASKED = 12;
+
+  private static final double FAR = 0.7;
   /** A label longer than this is a sentence. */
   private static final int LONGEST = 60;
   /** Labels are looked for no further down and to the right than this. */
@@ -160,18 +165,23 @@ final class LabelFinder {
 
   private Optional<FoundLabel> value(
       int row, int column, Meaning meaning, Heading heading, double score) {
-    for (int right = column + 1; right <= column + FARTHEST; right++) {
-      if (!grid.isBlank(row, right)) {
-        boolean fits = fits(meaning, grid.cell(row, right))
-            && (right == column + 1 || !isAnotherLabel(row, right));
-        return fits
-            ? Optional.of(label(meaning, heading, row, right, score, "beside"))
-            : Optional.empty();
-      }
+    int right = beside(row, column);
+    boolean fits = right > 0
+        && fits(meaning, grid.cell(row, right))
+        && (right == column + 1 || !isAnotherLabel(row, right));
+    if (right > 0 && right <= column + FARTHEST) {
+      return fits
+          ? Optional.of(label(meaning, heading, row, right, score, "beside"))
+          : Optional.empty();
     }
     boolean below = fits(meaning, grid.cell(row + 1, column)) && !isInATable(row + 1, column);
-    return below && meaning.holds().isNumeric()
-        ? Optional.of(label(meaning, heading, row + 1, column, score * 0.9, "above"))
+    boolean alone = !Cells.isLikeANumber(grid.cell(row + 2, column));
+    if (below && alone && meaning.holds().isNumeric()) {
+      return Optional.of(label(meaning, heading, row + 1, column, score * 0.9, "above"));
+    }
+    double far = score * FAR;
+    return fits && meaning.holds().isNumeric() && !isInATable(row, right)
+        ? Optional.of(label(meaning, heading, row, right, far, "in the row of"))
         : Optional.empty();
   }
 
@@ -180,6 +190,14 @@ final class LabelFinder {
     return !grid.text(row, column).isEmpty()
         && !Cells.isLikeANumber(grid.cell(row, column))
         && exact(row, column).isPresent();
+  }
+
+  /** The first column right of a label in which anything stands; 0 where none does, not too far. */
+  private int beside(int row, int column) {
+    return IntStream.rangeClosed(column + 1, column + FARTHEST_ASKED)
+        .filter(right -> !grid.isBlank(row, right))
+        .findFirst()
+        .orElse(0);
   }
 
   private FoundLabel label(

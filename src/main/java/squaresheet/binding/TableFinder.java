@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import squaresheet.binding.FoundTable.Row;
 import squaresheet.binding.Meaning.Role;
 
@@ -158,7 +159,8 @@ final class TableFinder {
 
   private Optional<Candidate> best(int row, int first, int last) {
     List<Candidate> readings = new ArrayList<>();
-    for (int above = 0; above < HEADING_ROWS && above <= row; above++) {
+    int most = hasReadings(row, first, last) ? 1 : HEADING_ROWS;
+    for (int above = 0; above < most && above <= row; above++) {
       double price = above * 0.1;
       HeadingRow headings = new HeadingRow(grid, row, above, first, last);
       for (String table : Words.tables()) {
@@ -172,10 +174,19 @@ final class TableFinder {
     return readings.stream().max(Comparator.comparingDouble(Candidate::quality));
   }
 
+  /** Whether numbers are typed in a row, as in an item; what stands over that are headings, and it is none. */
+  private boolean hasReadings(int row, int first, int last) {
+    return IntStream.rangeClosed(first, last)
+            .mapToObj(column -> grid.cell(row, column))
+            .filter(cell -> !cell.isFormula() && Cells.number(cell).isPresent())
+            .count()
+        > 1;
+  }
+
   private boolean isTitled(String table, int row) {
     return saysTitle(table, grid.name())
-        || java.util.stream.IntStream.range(Math.max(0, row - TITLE_ROWS), row)
-            .anyMatch(up -> java.util.stream.IntStream.range(0, Math.min(3, grid.columns()))
+        || IntStream.range(Math.max(0, row - TITLE_ROWS), row)
+            .anyMatch(up -> IntStream.range(0, Math.min(3, grid.columns()))
                 .anyMatch(column -> saysTitle(table, grid.text(up, column))));
   }
 

@@ -63,8 +63,8 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
     TapeReader reader = reader(table, property);
     Written written = written(table, row, property);
     Where where = table.where(row, property);
-    return written instanceof Written.Number number && isInDegrees(table, property)
-        ? reader.pitch(Cells.plain(number.value()) + "°", where)
+    return isInDegrees(table, property) && isBareNumber(table.cell(row, property))
+        ? reader.pitch(Cells.text(table.cell(row, property)) + "°", where)
         : reader.pitch(written, where);
   }
 
@@ -74,6 +74,12 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
     return unit.equals("°") && cell.stored() instanceof Content.Numeric number
         ? reader.pitch(Cells.plain(number.value()) + "°", where)
         : reader.pitch(written(cell), where);
+  }
+
+  /** A number, or a text that is nothing else: the unit over it holds for it. */
+  private static boolean isBareNumber(Cell cell) {
+    return Cells.number(cell).isPresent()
+        || Cells.words(cell).filter(text -> text.matches("[\\p{Nd}.,]+")).isPresent();
   }
 
   private static boolean isInDegrees(FoundTable table, String property) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The words of a heading, made alike: lower case, without plural s, marks and doubled spaces. */
 final class Tokens {
@@ -23,9 +24,14 @@ final class Tokens {
 
   private Tokens() {}
 
+  /** A unit of area is one word: the {@code sq} of {@code sq ft} is no roofing square. */
+  private static final Pattern AREA_UNIT = Pattern.compile(
+      "\\bsq(?:uare)?\\.? ?(ft|feet|foot|m|met(?:re|er)s?|in|inch(?:es)?|yds?|yards?)\\b");
+
   /** The words of a text; signs that are no letter or digit only part them. */
   static List<String> of(String text) {
-    return Arrays.stream(plain(text).split("[^\\p{L}\\p{N}]+"))
+    return Arrays.stream(
+            AREA_UNIT.matcher(plain(text)).replaceAll("sq$1").split("[^\\p{L}\\p{N}]+"))
         .filter(token -> !token.isEmpty())
         .map(Tokens::singular)
         .map(token -> SHORT.getOrDefault(token, token))

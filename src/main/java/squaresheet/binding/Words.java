@@ -115,6 +115,9 @@ final class Words {
   }
 
   static Fit fit(Heading heading, Meaning meaning) {
+    if (isPriceOfOne(heading, meaning)) {
+      return new Fit(meaning, 0, "");
+    }
     Fit best = heading.readings().stream()
         .flatMap(reading -> meaning.words().stream()
             .map(word ->
@@ -124,6 +127,13 @@ final class Words {
     boolean wrongUnit =
         heading.unit().map(unit -> !meaning.holds().takes(unit.kind())).orElse(false);
     return wrongUnit ? new Fit(meaning, best.score() * WRONG_UNIT, best.word()) : best;
+  }
+
+  /** Whether the label is of what one of something costs, which is no amount of the job. */
+  private static boolean isPriceOfOne(Heading heading, Meaning meaning) {
+    return meaning.table().equals("job")
+        && meaning.holds() == Holds.MONEY
+        && heading.unit().stream().anyMatch(unit -> !unit.per().isEmpty());
   }
 
   private static double closeness(List<String> heading, Meaning.Word word) {

@@ -11,6 +11,8 @@ import squaresheet.units.Unit;
 /** Tells how a formula came to its value: the rule, what went in, the steps, the rounding. */
 final class Explainer {
 
+  private static final int CENTS = 2;
+
   private static final Map<String, String> ROUNDINGS = Map.of(
       "ROUNDUP", "rounded up",
       "ROUNDDOWN", "rounded down",
@@ -72,10 +74,10 @@ final class Explainer {
     return Explainer.plain(value);
   }
 
-  /** Enough decimals to show six digits. */
+  /** Enough decimals to show six digits, and cents. */
   private static int decimals(double number) {
     double size = Math.abs(number);
-    return size < 1e-6 ? 12 : Math.max(0, 5 - (int) Math.floor(Math.log10(size)));
+    return size < 1e-6 ? 12 : Math.max(CENTS, 5 - (int) Math.floor(Math.log10(size)));
   }
 
   static String plain(Value value) {
