@@ -71,8 +71,8 @@ public final class Templates {
     how(
         draft,
         "Product list",
-        "One product a row, by physical size and packing; what follows from it is worked out. Save the"
-            + " sheet Products as csv to use it as the company's catalogue; keep its headings.");
+        "One product a row, by physical size and packing; what follows from it is worked out. Keep"
+            + " this workbook, or its sheet Products as csv, in the company's folder; keep its headings.");
     List<String> headings = Catalogue.headings();
     headings(sheet, headings);
     for (int item = 0; item < catalogue.products().size(); item++) {
@@ -95,8 +95,8 @@ public final class Templates {
         draft,
         "Company rulebook",
         "One rule a row, each an ordinary formula over names. Delete the rows you keep as they are,"
-            + " change the others, and save the sheet Rules as csv: a rule here goes before the standard"
-            + " rule of the same name. Keep the headings.");
+            + " change the others, and keep this workbook, or its sheet Rules as csv, in the company's"
+            + " folder: a rule here goes before the standard rule of the same name. Keep the headings.");
     headings(sheet, RuleLine.columns());
     int row = 1;
     for (Rule rule : rulebook.rules()) {
