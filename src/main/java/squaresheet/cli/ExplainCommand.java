@@ -66,7 +66,7 @@ final class ExplainCommand implements Callable<Integer> {
         .name(cell)
         .map(name -> name.text())
         .or(() -> Optional.of(cell))
-        .flatMap(this::parsed);
+        .flatMap(text -> parsed(text, workbook));
     return found
         .filter(at -> workbook.sheet(at.sheet()).isPresent())
         .orElseThrow(() -> new CannotBeDone(
@@ -75,11 +75,13 @@ final class ExplainCommand implements Callable<Integer> {
                 + "' is neither in " + Books.name(file)));
   }
 
-  private Optional<Address> parsed(String text) {
+  /** A cell alone is meant on the only sheet. */
+  private static Optional<Address> parsed(String text, Workbook workbook) {
     int mark = text.lastIndexOf('!');
     try {
-      String sheet =
-          text.substring(0, Math.max(mark, 0)).replaceAll("^'|'$", "").replace("''", "'");
+      String sheet = mark < 0 && workbook.sheets().size() == 1
+          ? workbook.sheets().get(0).name()
+          : text.substring(0, Math.max(mark, 0)).replaceAll("^'|'$", "").replace("''", "'");
       return Optional.of(new Address(sheet, Ref.parse(text.substring(mark + 1).replace("$", ""))));
     } catch (IllegalArgumentException notACell) {
       return Optional.empty();

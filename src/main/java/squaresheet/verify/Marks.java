@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import squaresheet.finding.Finding;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Block;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
@@ -31,7 +33,13 @@ public final class Marks {
   private static final String TITLE = "What Squaresheet found";
   private static final List<String> HEADINGS =
       List.of("Weight", "Place", "What", "There is", "Should be", "Worth", "Check");
+  private static final List<Integer> WIDTHS = List.of(10, 18, 52, 16, 16, 28, 22);
   private static final int FIRST = 3;
+  /** The height of a line in points. */
+  private static final double LINE = 14;
+  /** Texts from here to the right take several lines. */
+  private static final int WRAPPED = 2;
+
   private static final String THREAD = "[Threaded comment]";
 
   private final Workbook book;
@@ -153,19 +161,35 @@ public final class Marks {
     Draft names = new Draft();
     book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
     DraftSheet sheet = new Draft().sheet(names.freeName(SHEET));
+    sheet.height(0, 2 * LINE).height(1, LINE);
     for (int row = 0; row < rows.size(); row++) {
+      if (row >= FIRST) {
+        sheet.height(row, lines(rows.get(row)) * LINE);
+      }
       for (int column = 0; column < rows.get(row).size(); column++) {
         String text = rows.get(row).get(column);
-        Role role = row == 0 ? Role.TITLE : row == FIRST - 1 ? Role.HEADING : Role.PLAIN;
+        boolean remark = row == 1 || column >= WRAPPED;
+        Role role = row == 0
+            ? Role.TITLE
+            : row == FIRST - 1 ? Role.HEADING : remark ? Role.NOTE : Role.PLAIN;
         if (!text.isEmpty()) {
           sheet.put(new Ref(row, column), Entry.text(text).as(role));
         }
       }
     }
-    List<Integer> widths = List.of(10, 18, 90, 14, 14, 40, 28);
-    for (int column = 0; column < widths.size(); column++) {
-      sheet.width(column, widths.get(column));
+    for (int column = 0; column < WIDTHS.size(); column++) {
+      sheet.width(column, WIDTHS.get(column));
     }
+    sheet.merge(new Block(new Ref(1, 0), new Ref(1, WIDTHS.size() - 1)));
+    sheet.print(new DraftSheet.Print(DraftSheet.Paper.LETTER, true, FIRST, "", SHEET, 0.5));
     return sheet;
+  }
+
+  /** How many lines the longest text of a row takes in its column. */
+  private static int lines(List<String> texts) {
+    return IntStream.range(WRAPPED, texts.size())
+        .map(column -> 1 + texts.get(column).length() / WIDTHS.get(column))
+        .max()
+        .orElse(1);
   }
 }

@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import squaresheet.sheet.Address;
@@ -185,5 +188,26 @@ class CorrectTest {
         .containsExactly("ask");
     assertThat(after.sheet("Squaresheet findings").orElseThrow().cell("A4").isBlank())
         .isTrue();
+  }
+
+  @Test
+  void the_list_prints_on_its_long_side_with_rows_high_enough_for_what_is_said() throws Exception {
+    Path marked = folder.resolve("marked.xlsx");
+    Ran.of("mark", slipped(birch()).toString(), "-o", marked.toString());
+    try (XSSFWorkbook book = new XSSFWorkbook(marked.toFile())) {
+      XSSFSheet list = book.getSheet("Squaresheet findings");
+      assertThat(list.getPrintSetup().getLandscape()).isTrue();
+      assertThat(list.getFitToPage()).isTrue();
+      for (Row row : list) {
+        if (row.getRowNum() >= 3) {
+          int letters = row.getCell(2).getStringCellValue().length();
+          double wide = list.getColumnWidth(2) / 256.0;
+          assertThat(row.getHeightInPoints() / 14.0)
+              .as("lines of 14 points for " + letters + " letters")
+              .isGreaterThanOrEqualTo(Math.floor(letters / wide));
+        }
+      }
+      assertThat(list.getLastRowNum()).as("at least one finding").isGreaterThanOrEqualTo(3);
+    }
   }
 }
