@@ -151,9 +151,19 @@ final class Filling {
             + (left.size() == 1 ? one : one + "s") + ", but there "
             + (free.rows().size() == 1 ? "is " : "are ") + free.rows().size()
             + (free.reason().isEmpty() ? "" : " (" + free.reason() + ")") + "; insert " + missing
-            + " " + (missing == 1 ? one : one + "s") + (side ? " left of column " : " above row ")
-            + place + " of " + table.grid().name()
-            + ", so that the sums grow with them, and fill again; nothing is written");
+            + " " + (missing == 1 ? one : one + "s")
+            + beside(side, items.size() > 1, place + " of " + table.grid().name())
+            + ", and fill again; nothing is written");
+  }
+
+  /** Between items the sums grow by themselves; over a single one, or under it, they do not. */
+  private static String beside(boolean side, boolean between, String place) {
+    if (between) {
+      return (side ? " left of column " : " above row ") + place
+          + ", so that the sums grow with them";
+    }
+    return (side ? " right of column " : " below row ") + place
+        + ", stretch the sums over them where they do not grow";
   }
 
   private void strangers(FoundTable table, TableFill fill) {

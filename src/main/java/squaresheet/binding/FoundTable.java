@@ -84,6 +84,24 @@ record FoundTable(
     return column(property).flatMap(column -> grid.address(row, column.at()));
   }
 
+  /** The first column that goes with the table: further left than what is understood, as far as headings go. */
+  int firstHeaded() {
+    int column = first;
+    while (column > 0 && !grid.text(heading, column - 1).isEmpty()) {
+      column--;
+    }
+    return column;
+  }
+
+  /** The last column that goes with the table, further right as far as headings go. */
+  int lastHeaded() {
+    int column = last;
+    while (!grid.text(heading, column + 1).isEmpty()) {
+      column++;
+    }
+    return column;
+  }
+
   /** The titles over items, by their rows. */
   NavigableMap<Integer, String> bands() {
     NavigableMap<Integer, String> bands = new TreeMap<>();

@@ -2,6 +2,8 @@ package squaresheet.binding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import squaresheet.finding.Finding;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -63,6 +65,11 @@ final class Pen {
 
   static String shown(Cell cell) {
     return cell.isFormula() ? "=" + cell.formula() : Cells.text(cell);
+  }
+
+  /** The cells that get something. */
+  Set<Address> written() {
+    return changes.stream().map(Filled.Change::cell).collect(Collectors.toSet());
   }
 
   List<Edit> edits() {

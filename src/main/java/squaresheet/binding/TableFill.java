@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import squaresheet.binding.FoundTable.Row;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -109,6 +110,45 @@ final class TableFill {
       write(rows.get(i), items.get(i), values, formulas);
       carry(rows.get(i), items.get(i), formulas, template);
     }
+    sayLeftOut(items, rows);
+  }
+
+  /** Where every item has something that is added up and the new ones get nothing, the sum leaves them out. */
+  private void sayLeftOut(List<ModelRow> items, List<Integer> rows) {
+    TakenIn sums = new TakenIn(book, table);
+    Set<Address> written = pen.written();
+    for (int column = table.firstHeaded(); column <= table.lastHeaded(); column++) {
+      int at = column;
+      List<String> without = IntStream.range(0, items.size())
+          .filter(i -> table.grid().isBlank(rows.get(i), at)
+              && !written.contains(address(rows.get(i), at))
+              && !isNothing(items.get(i), at))
+          .mapToObj(i -> items.get(i).name())
+          .toList();
+      boolean others =
+          table.rows(Row.DATA).stream().noneMatch(row -> table.grid().isBlank(row, at));
+      if (!without.isEmpty() && others) {
+        sums.adding(rows.get(0), at).ifPresent(sum -> sayLeftOut(rows.get(0), at, sum, without));
+      }
+    }
+  }
+
+  /** Whether the model says that there is none of it, so that the cell is rightly empty. */
+  private boolean isNothing(ModelRow item, int at) {
+    return table.columns().stream()
+        .filter(column -> column.at() == at)
+        .anyMatch(column ->
+            item.values().get(column.property()) instanceof Known.Amount it && it.plain() == 0);
+  }
+
+  private void sayLeftOut(int row, int at, String sum, List<String> without) {
+    String heading = table.grid().text(table.heading(), at);
+    pen.say(Complaint.NO_CELL.at(
+        table.grid().where(row, at),
+        "'" + heading + "' is added up in " + sum + ", but has neither a formula nor a value for "
+            + String.join(", ", without)
+            + ", so the sum leaves " + (without.size() == 1 ? "it" : "them")
+            + " out; write a formula into the column, or bind it, and fill again"));
   }
 
   private void carry(int row, ModelRow item, Map<Integer, String> formulas, Template template) {

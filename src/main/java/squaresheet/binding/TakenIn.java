@@ -19,7 +19,7 @@ final class TakenIn {
   private final List<Taker> takers = new ArrayList<>();
 
   /** Something that takes in stretches of rows. */
-  private record Taker(String name, List<int[]> stretches) {
+  private record Taker(String name, List<int[]> stretches, List<Block> blocks) {
     boolean has(int row) {
       return stretches.stream().anyMatch(it -> it[0] <= row && row <= it[1]);
     }
@@ -40,6 +40,20 @@ final class TakenIn {
         .filter(taker -> before.map(taker::has).orElseGet(() -> takesAny(taker)))
         .map(Taker::name)
         .findFirst();
+  }
+
+  /** The formula that adds up or else takes in this one column, the row included. */
+  Optional<String> adding(int row, int column) {
+    return takers.stream()
+        .filter(taker -> taker.blocks().stream().anyMatch(it -> isOf(it, row, column)))
+        .map(Taker::name)
+        .findFirst();
+  }
+
+  private boolean isOf(Block block, int row, int column) {
+    boolean alone = across(block.first()) == column && across(block.last()) == column;
+    int[] rows = stretch(block);
+    return alone && rows[1] > rows[0] && rows[0] <= row && row <= rows[1];
   }
 
   private boolean takesAny(Taker taker) {
@@ -74,7 +88,10 @@ final class TakenIn {
         references.stream().map(it -> stretch(it.block())).filter(this::isIn).toList();
     boolean ranges = references.stream().anyMatch(it -> !it.isCell() && isIn(stretch(it.block())));
     if (ranges || stretches.stream().mapToInt(it -> it[0]).distinct().count() > 1) {
-      takers.add(new Taker(at.toString(), stretches));
+      takers.add(new Taker(
+          at.toString(),
+          stretches,
+          references.stream().map(Node.Reference::block).toList()));
     }
   }
 
@@ -93,8 +110,8 @@ final class TakenIn {
         .map(this::stretch)
         .filter(this::isIn)
         .filter(it -> it[1] > it[0])
-        .ifPresent(
-            it -> takers.add(new Taker("the defined name " + name.name(), List.<int[]>of(it))));
+        .ifPresent(it -> takers.add(
+            new Taker("the defined name " + name.name(), List.<int[]>of(it), List.of())));
   }
 
   private void structured(Sheet.Table structured) {
@@ -104,7 +121,7 @@ final class TakenIn {
         block.first().row() + structured.headingRows(), block.last().row() - structured.totalsRows()
       };
       if (isIn(rows)) {
-        takers.add(new Taker("the table " + structured.name(), List.<int[]>of(rows)));
+        takers.add(new Taker("the table " + structured.name(), List.<int[]>of(rows), List.of()));
       }
     }
   }
@@ -112,7 +129,7 @@ final class TakenIn {
   private boolean isAcross(Block block) {
     int first = across(block.first());
     int last = across(block.last());
-    return first <= table.last() && table.first() <= last;
+    return first <= table.lastHeaded() && table.firstHeaded() <= last;
   }
 
   private int[] stretch(Block block) {

@@ -242,8 +242,8 @@ class FillTest {
         .extracting(it -> it.where() + ": " + it.says())
         .containsExactly(
             "bid.xlsx, Areas!A2: the planes B, C need 2 free rows, but there are 0; insert 2"
-                + " rows above row 2 of Areas, so that the sums grow with them, and fill again; nothing is"
-                + " written");
+                + " rows below row 2 of Areas, stretch the sums over them where they do not grow, and"
+                + " fill again; nothing is written");
   }
 
   @Test
