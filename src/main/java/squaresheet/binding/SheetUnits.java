@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import squaresheet.sheet.Address;
 import squaresheet.units.Unit;
 
@@ -13,12 +15,15 @@ final class SheetUnits {
   private static final int DEEPEST = 20_000;
   private static final int WIDEST = 200;
   private static final int LABEL_AWAY = 2;
+  private static final Pattern TOTAL =
+      Pattern.compile("^\\s*(sub-?)?(total|sum)\\b", Pattern.CASE_INSENSITIVE);
 
   private final Grid grid;
   private final List<FoundTable> tables;
   private final int rows;
   private final int columns;
   private final Map<String, Optional<Unit>> known = new HashMap<>();
+  private final Map<Integer, Long> numbers = new HashMap<>();
 
   SheetUnits(Grid grid, List<FoundTable> tables) {
     this.grid = grid;
@@ -84,7 +89,8 @@ final class SheetUnits {
     for (int column = 0; column < columns; column++) {
       Optional<Unit> unit = headed(grid.text(heading, column));
       if (unit.isPresent()) {
-        for (int row = heading + 1; row < rows && goesOn(row, column); row++) {
+        int end = end(heading + 1, column);
+        for (int row = heading + 1; row < end; row++) {
           if (isNumber(row, column) && !isInATable(row, column)) {
             put(row, column, unit, written);
           }
@@ -93,9 +99,29 @@ final class SheetUnits {
     }
   }
 
-  /** Whether the column still runs under its heading: no other text in it, no row that is blank. */
-  private boolean goesOn(int row, int column) {
-    return grid.text(row, column).isEmpty() && !grid.isBlank(row, 0, columns - 1);
+  /**
+   * The row where a column no longer runs under its heading: another text in it, a row that is blank, or a single value
+   * beside its label: one number under rows of several, or fewer than those rows have once a total stood under them.
+   */
+  private int end(int from, int column) {
+    long several = numbers(from);
+    boolean totalled = false;
+    int row = from;
+    while (row < rows && grid.text(row, column).isEmpty() && !grid.isBlank(row, 0, columns - 1)) {
+      long most = totalled ? several - 1 : Math.min(1, several - 1);
+      if (isNumber(row, column) && numbers(row) <= most) {
+        return row;
+      }
+      totalled |= TOTAL.matcher(grid.text(row, 0)).find();
+      row++;
+    }
+    return row;
+  }
+
+  private long numbers(int row) {
+    return numbers.computeIfAbsent(
+        row,
+        at -> IntStream.range(0, columns).filter(column -> isNumber(at, column)).count());
   }
 
   private Optional<Unit> beside(int row, int column) {
