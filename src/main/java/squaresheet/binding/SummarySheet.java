@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import java.util.List;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Ref;
@@ -119,7 +120,8 @@ final class SummarySheet {
         new Ref(row, 1),
         Entries.computed(name, "#,##0.00")
             .as(name.equals("estimate_total") ? Role.TOTAL : Role.COMPUTED));
-    sheet.put(new Ref(row, 2), Entries.unit(parts.pricing().terms().currency()));
+    sheet.put(
+        new Ref(row, 2), Entry.formula("terms_currency", new Content.Blank()).as(Role.UNIT));
     row++;
   }
 
