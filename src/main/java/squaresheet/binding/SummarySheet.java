@@ -61,7 +61,7 @@ final class SummarySheet {
         .forEach(this::order);
     row++;
     legend();
-    sheet.width(0, 60).width(1, 14).width(2, 36);
+    sheet.width(0, 60).width(1, 14).width(2, 48);
     Sheets.page(sheet);
   }
 
