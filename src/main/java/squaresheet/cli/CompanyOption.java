@@ -18,6 +18,11 @@ final class CompanyOption {
 
   /** The company's rules; what could not be read of them is said. */
   Rulebook rulebook(Console console) {
+    return rulebook(console, folder);
+  }
+
+  /** The same of a folder that another option names, if it names one. */
+  static Rulebook rulebook(Console console, Path folder) {
     if (folder == null) {
       return Rulebook.standard();
     }

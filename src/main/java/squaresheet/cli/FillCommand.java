@@ -1,7 +1,6 @@
 package squaresheet.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,17 +8,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.binding.AnyLayout;
-import squaresheet.binding.FieldNotes;
 import squaresheet.binding.Filled;
 import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
-import squaresheet.finding.Read;
 import squaresheet.finding.Severity;
-import squaresheet.job.Company;
-import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Rulebook;
 
 /** Writes a job into the cells of a workbook of the estimator's own layout. */
 @Command(
@@ -67,19 +61,8 @@ final class FillCommand implements Callable<Integer> {
           "Also add a sheet with the course lines and marks of every plane; written anew where it is there.")
   private boolean lines;
 
-  @Option(
-      names = "--company",
-      paramLabel = "FOLDER",
-      description =
-          "With a field sheet: the folder with products.csv, prices.csv, rates.csv and terms.csv; the sheet's own"
-              + " folder unless given.")
-  private Path company;
-
-  @Option(
-      names = "--locale",
-      paramLabel = "TAG",
-      description = "How numbers are written on the field sheet, such as en-US or de-DE.")
-  private String locale = "en-US";
+  @Mixin
+  private FieldOption field;
 
   @Mixin
   private ForceOption force;
@@ -124,28 +107,15 @@ final class FillCommand implements Callable<Integer> {
   private JobResult job() {
     boolean csv = Books.name(from).toLowerCase(Locale.ROOT).endsWith(".csv");
     return !csv && JobWorkbook.isOne(Books.read(from).value().orElseThrow())
-        ? JobBook.result(from, rulebook())
+        ? JobBook.result(from, field.rulebook(console))
         : measured();
   }
 
-  private Rulebook rulebook() {
-    return company == null
-        ? Rulebook.standard()
-        : CompanyFolder.rulebook(company).value().orElseThrow();
-  }
-
   private JobResult measured() {
-    Path beside = from.toAbsolutePath().getParent();
-    Read<Company> brought = CompanyFolder.read(company == null ? beside : company);
-    Read<FieldNotes> notes = FieldFile.read(from, Locale.forLanguageTag(locale));
-    console.say(brought.findings());
-    Read<JobInput> input =
-        notes.flatMap(it -> it.job(brought.value().orElseThrow(), Locale.forLanguageTag(locale)));
-    console.say(input.findings());
-    Read<JobResult> result =
-        input.value().map(JobResult::of).orElseGet(() -> Read.nothing(List.of()));
-    return result
-        .value()
+    Measured measured = field.measured(from);
+    console.say(measured.findings());
+    return measured
+        .job()
         .orElseThrow(() -> new CannotBeDone(
             Exit.FAILED, "nothing on " + from + " makes a roof; nothing was written"));
   }

@@ -82,6 +82,13 @@ final class AmountParts {
     return typed || added;
   }
 
+  /** Whether it is one plus, or one less, this cell. */
+  static boolean isOneAnd(FormulaCell formula, Node.Binary sum, Address rate) {
+    return isOneAnd(sum)
+        && sum.parts().stream()
+            .anyMatch(side -> RateWords.cell(formula, side).filter(rate::equals).isPresent());
+  }
+
   private void visit(Address at) {
     visits++;
     if (visits > MOST || book.circular().contains(at) || book.number(at).isEmpty()) {

@@ -19,6 +19,16 @@ import squaresheet.sheet.Cell;
  */
 record FormulaCell(Book book, Address at, Formula formula) {
 
+  /** The cell, if it has a formula that could be read. */
+  static Optional<FormulaCell> of(Book book, Address at) {
+    return book.formula(at).map(formula -> new FormulaCell(book, at, formula));
+  }
+
+  /** The cells whose formulas read this one. */
+  static Stream<FormulaCell> readersOf(Book book, Address at) {
+    return book.links().readers(at).stream().flatMap(reader -> of(book, reader).stream());
+  }
+
   Tab tab() {
     return book.tab(at.sheet());
   }

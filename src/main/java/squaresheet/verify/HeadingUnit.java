@@ -35,12 +35,17 @@ final class HeadingUnit {
 
   /** The unit that a text is, where it is nothing else. */
   static Optional<Unit> of(String text) {
+    return any(text).filter(unit -> COUNTED.contains(unit.kind()));
+  }
+
+  /** The same of any kind, a rate or a pitch included. */
+  static Optional<Unit> any(String text) {
     String word = text.strip().toLowerCase(Locale.ROOT);
     if (SQUARES.matcher(word).matches()) {
       return Optional.of(Unit.parse("square"));
     }
     try {
-      return Optional.of(Unit.parse(word)).filter(unit -> COUNTED.contains(unit.kind()));
+      return Optional.of(Unit.parse(word));
     } catch (IllegalArgumentException none) {
       return Optional.empty();
     }

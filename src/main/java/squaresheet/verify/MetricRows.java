@@ -1,6 +1,5 @@
 package squaresheet.verify;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -35,13 +34,6 @@ final class MetricRows {
   }
 
   private static Optional<Unit> unit(Fill fill, int along, int across) {
-    String word = fill.tab().text(fill.table().ref(along, across)).strip();
-    try {
-      return word.isEmpty()
-          ? Optional.empty()
-          : Optional.of(Unit.parse(word.toLowerCase(Locale.ROOT)));
-    } catch (IllegalArgumentException none) {
-      return Optional.empty();
-    }
+    return HeadingUnit.any(fill.tab().text(fill.table().ref(along, across)));
   }
 }

@@ -34,13 +34,9 @@ final class RateOutOfReason implements Check<TypedCell> {
     boolean used = much
         && RateWords.saysRate(cell.tab().label(cell.ref()))
         && cell.tab().tableAt(cell.ref()).isEmpty()
-        && readers(cell).anyMatch(reader -> isTakenAsRatio(reader, cell.at()));
+        && FormulaCell.readersOf(cell.book(), cell.at())
+            .anyMatch(reader -> isTakenAsRatio(reader, cell.at()));
     return used ? Stream.of(says(cell)) : Stream.empty();
-  }
-
-  private static Stream<FormulaCell> readers(TypedCell cell) {
-    return cell.book().links().readers(cell.at()).stream()
-        .map(at -> new FormulaCell(cell.book(), at, cell.book().formula(at).orElseThrow()));
   }
 
   /** Whether it is added to one, or an amount called a tax or a markup is its plain product. */
@@ -48,7 +44,7 @@ final class RateOutOfReason implements Check<TypedCell> {
     boolean hundred = Nodes.all(reader.tree(), Node.Number.class)
         .anyMatch(number -> number.value() == 100 || number.value() == 0.01);
     boolean onOne = Nodes.all(reader.tree(), Node.Binary.class)
-        .anyMatch(sum -> AmountParts.isOneAnd(sum) && is(reader, sum.right(), rate));
+        .anyMatch(sum -> AmountParts.isOneAnd(reader, sum, rate));
     boolean product = RateWords.saysRate(reader.label())
         && Nodes.all(reader.tree(), Node.Binary.class)
             .anyMatch(times -> times.operator() == Node.Operator.TIMES

@@ -48,11 +48,7 @@ final class TotalPassesStep implements Check<FormulaCell> {
         .map(row -> new Ref(row, at.column()))
         .takeWhile(ref -> !cell.tab().cell(ref).isBlank())
         .map(cell.tab()::at)
-        .flatMap(step -> formula(cell.book(), step).stream());
-  }
-
-  private static Optional<FormulaCell> formula(Book book, Address at) {
-    return book.formula(at).map(formula -> new FormulaCell(book, at, formula));
+        .flatMap(step -> FormulaCell.of(cell.book(), step).stream());
   }
 
   /** A step that nobody reads, made of what the total has too, and of something that it has not. */
@@ -76,7 +72,7 @@ final class TotalPassesStep implements Check<FormulaCell> {
   private static Optional<Finding> untaxed(FormulaCell cell, Map<Address, Integer> parts) {
     return parts.keySet().stream()
         .filter(tax -> RateWords.isTax(RateWords.label(cell.book(), tax)))
-        .flatMap(tax -> formula(cell.book(), tax).stream())
+        .flatMap(tax -> FormulaCell.of(cell.book(), tax).stream())
         .flatMap(tax -> base(tax)
             .filter(base -> isOut(cell, tax, base, parts))
             .map(base -> says(cell, tax, base)))

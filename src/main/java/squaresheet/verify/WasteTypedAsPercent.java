@@ -53,28 +53,11 @@ final class WasteTypedAsPercent implements Check<TypedCell> {
       same.addAll(readers);
     }
     return same.stream()
-        .flatMap(at -> cell.book().links().readers(at).stream()
-            .map(reader -> formula(cell, reader))
+        .flatMap(at -> FormulaCell.readersOf(cell.book(), at)
             .filter(formula -> Nodes.all(formula.tree(), Node.Binary.class)
-                .anyMatch(sum -> isOneAnd(formula, sum, at))))
+                .anyMatch(sum -> AmountParts.isOneAnd(formula, sum, at))))
         .findAny()
         .isPresent();
-  }
-
-  private static FormulaCell formula(TypedCell cell, Address at) {
-    return new FormulaCell(cell.book(), at, cell.book().formula(at).orElseThrow());
-  }
-
-  private static boolean isOneAnd(FormulaCell formula, Node.Binary sum, Address rate) {
-    boolean added = sum.operator() == Node.Operator.PLUS || sum.operator() == Node.Operator.MINUS;
-    boolean one = Stream.of(sum.left(), sum.right())
-        .anyMatch(side -> side instanceof Node.Number number && number.value() == 1);
-    return added
-        && one
-        && Stream.of(sum.left(), sum.right()).anyMatch(side -> formula
-            .cells(side)
-            .filter(it -> it.isOne() && it.first().equals(rate))
-            .isPresent());
   }
 
   private static Finding says(TypedCell cell) {

@@ -123,6 +123,54 @@ class FillCommandTest {
   }
 
   @Test
+  void a_field_sheet_without_a_roof_ends_in_a_sentence() throws IOException {
+    Path bare = folder.resolve("bare.csv");
+    Files.writeString(bare, "Unit for bare numbers,feet\nPlane,Shape,Eave,Up the slope,Pitch\n");
+    Path to = folder.resolve("filled.xlsx");
+    Ran ran = Ran.of(
+        "fill",
+        birch().toString(),
+        "--from",
+        bare.toString(),
+        "--company",
+        "demo-data",
+        "-o",
+        to.toString());
+    assertThat(ran.exit()).isEqualTo(Exit.FAILED.code());
+    assertThat(ran.err()).contains("makes a roof; nothing was written").doesNotContain("Exception");
+    assertThat(to).doesNotExist();
+  }
+
+  @Test
+  void what_the_roof_cannot_take_is_said_as_import_says_it() throws IOException {
+    Path sheet = folder.resolve("steep.csv");
+    Files.writeString(sheet, HIPPED + "Bad,triangle,0,10',,6/12,slope\n");
+    Ran filled = Ran.of(
+        "fill",
+        birch().toString(),
+        "--from",
+        sheet.toString(),
+        "--company",
+        "demo-data",
+        "-o",
+        folder.resolve("filled.xlsx").toString());
+    Ran imported = Ran.of(
+        "import",
+        sheet.toString(),
+        "--company",
+        "demo-data",
+        "-o",
+        folder.resolve("job.xlsx").toString());
+    List<String> said = imported
+        .out()
+        .lines()
+        .filter(line -> line.matches("(ERROR|WARNING) .*"))
+        .toList();
+    assertThat(said).isNotEmpty();
+    assertThat(filled.out().lines()).containsAll(said);
+  }
+
+  @Test
   void the_workbook_stays_as_it_is_and_untouched_parts_keep_every_byte() throws IOException {
     Path file = mill();
     byte[] before = Files.readAllBytes(file);
