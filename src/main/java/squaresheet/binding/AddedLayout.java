@@ -21,8 +21,8 @@ final class AddedLayout {
   static final String TITLE = "Squaresheet layout";
 
   private static final String SIZE = "0.0###";
-  private static final String EXPOSURE = "B7";
-  private static final String INTERVAL = "B8";
+  private static final String EXPOSURE = "$B$7";
+  private static final String INTERVAL = "$B$8";
   private static final int HEADINGS = 13;
 
   /** Nearer than this a formula of the sheet makes the model's number. */
@@ -40,9 +40,7 @@ final class AddedLayout {
 
   /** The edits that add the sheet, or write it anew where it is there. */
   static List<Edit> of(Workbook book, RoofLayout layout) {
-    Draft names = new Draft();
-    book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
-    AddedLayout added = new AddedLayout(layout, new Draft().sheet(names.freeName(TITLE)));
+    AddedLayout added = new AddedLayout(layout, Draft.sheetFor(book, TITLE));
     added.head();
     added.planes();
     return Edit.renewing(book, added.sheet);
@@ -119,7 +117,7 @@ final class AddedLayout {
     put(row, 0, Entry.text(plan.plane().id()));
     put(row, 1, Entry.text(marks.station().name()));
     put(row, 2, Entry.number(cover).format(SIZE));
-    String courses = "ROUNDUP(C" + (row + 1) + "/$" + EXPOSURE.replace("7", "$7") + "*(1-1E-9),0)";
+    String courses = "ROUNDUP(C" + (row + 1) + "/" + EXPOSURE + "*(1-1E-9),0)";
     put(row, 3, Entry.formula(courses, new Content.Numeric(plan.courses())).format("0"));
     put(row, 4, Entry.number((double) plan.pieces().used()).format("0"));
     double interval = tape(layout.interval().laid());
@@ -129,7 +127,7 @@ final class AddedLayout {
       put(
           row,
           5 + mark,
-          even ? formula("$B$8*" + (mark + 1), at) : Entry.number(at).format(SIZE));
+          even ? formula(INTERVAL + "*" + (mark + 1), at) : Entry.number(at).format(SIZE));
     }
   }
 

@@ -111,9 +111,7 @@ final class StoredBinding {
   }
 
   private static List<Edit> add(Workbook book, List<Guess> agreed) {
-    Draft names = new Draft();
-    book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
-    DraftSheet sheet = new Draft().sheet(names.freeName(SHEET));
+    DraftSheet sheet = Draft.sheetFor(book, SHEET);
     sheet.put(new Ref(0, 0), Entry.text(MARK).as(Role.TITLE));
     List<String> headings = List.of("Table", "Property", "Unit", "Items", "Cell");
     for (int at = 0; at < headings.size(); at++) {

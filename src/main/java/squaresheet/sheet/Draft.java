@@ -33,6 +33,13 @@ public final class Draft {
     return sheet;
   }
 
+  /** A sheet to put into a workbook that others made, under a name that none of its tabs bears. */
+  public static DraftSheet sheetFor(Workbook book, String wish) {
+    Draft names = new Draft();
+    book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
+    return names.sheet(names.freeName(wish));
+  }
+
   /** The name nearest to the wish that a tab can bear and none does yet. */
   public String freeName(String wish) {
     String fit = fit(wish.replaceAll("[\\[\\]:*?/\\\\\\p{Cntrl}]", " ").strip(), LONGEST_TAB);

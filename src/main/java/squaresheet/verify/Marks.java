@@ -158,9 +158,7 @@ public final class Marks {
   }
 
   private DraftSheet sheet(List<List<String>> rows) {
-    Draft names = new Draft();
-    book.sheets().forEach(sheet -> names.sheet(names.freeName(sheet.name())));
-    DraftSheet sheet = new Draft().sheet(names.freeName(SHEET));
+    DraftSheet sheet = Draft.sheetFor(book, SHEET);
     sheet.height(0, 2 * LINE).height(1, LINE);
     for (int row = 0; row < rows.size(); row++) {
       if (row >= FIRST) {
