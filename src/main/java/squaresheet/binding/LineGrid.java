@@ -3,6 +3,7 @@ package squaresheet.binding;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -51,8 +52,8 @@ final class LineGrid implements Grid {
     try (CsvReader<CsvRecord> lines = CsvReader.builder()
         .fieldSeparator(separator)
         .skipEmptyLines(false)
-        .allowExtraFields(true)
-        .allowMissingFields(true)
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
         .ofCsvRecord(text)) {
       return lines.stream().toList();
     } catch (IOException | CsvParseException | UncheckedIOException broken) {

@@ -3,6 +3,7 @@ package squaresheet.binding;
 import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -44,8 +45,8 @@ final class Mapping {
     List<Guess> put = new ArrayList<>(guesses);
     try (CsvReader<NamedCsvRecord> lines = CsvReader.builder()
         .commentStrategy(CommentStrategy.SKIP)
-        .allowMissingFields(true)
-        .allowExtraFields(true)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .ofNamedCsvRecord(csv.replace("\uFEFF", ""))) {
       lines.forEach(line -> apply(line, put));
     } catch (IOException | CsvParseException | UncheckedIOException broken) {
