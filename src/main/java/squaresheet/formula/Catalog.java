@@ -70,7 +70,13 @@ final class Catalog {
       "PERCENTILE.INC",
       "QUARTILE.INC",
       "RANK.EQ",
-      "RANK.AVG");
+      "RANK.AVG",
+      "SINGLE",
+      "ANCHORARRAY",
+      "FIELDVALUE",
+      "_TRO_LEADING",
+      "_TRO_TRAILING",
+      "_TRO_ALL");
 
   private static final Map<String, Spec> SPECS = specs();
 

@@ -99,6 +99,10 @@ final class Evaluation {
     if (node instanceof Node.Unsupported unsupported) {
       throw Signal.notChecked(unsupported.text() + " is " + unsupported.reason());
     }
+    if (node instanceof Node.Applied applied) {
+      throw Signal.notChecked(
+          Printer.print(applied.function(), false) + " is a function made by a formula");
+    }
     return BLANK;
   }
 
@@ -159,7 +163,7 @@ final class Evaluation {
   Value call(Node.Call call) {
     Spec spec = Catalog.get(call.function());
     if (spec == null) {
-      throw Signal.notChecked("function " + call.function() + " is not followed");
+      throw Signal.notChecked(Modern.reason(call));
     }
     return spec.body().apply(new Arguments(this, call.arguments(), null, false));
   }

@@ -1,6 +1,7 @@
 package squaresheet.formula;
 
 import java.util.List;
+import java.util.stream.Stream;
 import squaresheet.sheet.Block;
 import squaresheet.sheet.Ref;
 
@@ -163,6 +164,23 @@ public sealed interface Node {
     @Override
     public List<Node> parts() {
       return arguments;
+    }
+  }
+
+  /**
+   * A function that is itself worked out, with its arguments: {@code LAMBDA(x,x+1)(5)}, or one of another workbook.
+   *
+   * @param function what gives the function
+   * @param arguments in order
+   */
+  record Applied(Node function, List<Node> arguments, Span at) implements Node {
+    public Applied {
+      arguments = List.copyOf(arguments);
+    }
+
+    @Override
+    public List<Node> parts() {
+      return Stream.concat(Stream.of(function), arguments.stream()).toList();
     }
   }
 

@@ -20,14 +20,12 @@ final class OperandParser {
 
   /** An operand, and the references that colons and spaces tie to it. */
   Node references() {
-    Node left = primary();
+    Node left = operand();
     while (Parser.isReference(left)) {
       int from = tokens.at;
       boolean spaced = tokens.space();
-      if (tokens.peek() == ':') {
-        tokens.at++;
-        tokens.space();
-        left = binary(Operator.RANGE, left, primary());
+      if (tokens.colon(tokens.at) > 0) {
+        left = range(left);
       } else if (spaced && opensReference(left)) {
         left = binary(Operator.INTERSECTION, left, shared());
       } else {
@@ -36,6 +34,19 @@ final class OperandParser {
       }
     }
     return left;
+  }
+
+  /** Two references with the colon at the cursor between them. */
+  private Node range(Node left) {
+    int colon = tokens.at;
+    tokens.at += tokens.colon(colon);
+    String spelled = tokens.text.substring(colon, tokens.at);
+    tokens.space();
+    return Modern.range(spelled, binary(Operator.RANGE, left, operand()));
+  }
+
+  private Node operand() {
+    return new Modern(parser, tokens).tied(tokens.at, primary());
   }
 
   private static Node binary(Operator operator, Node left, Node right) {
@@ -54,16 +65,15 @@ final class OperandParser {
   }
 
   private Node intersected() {
-    Node right = primary();
+    Node right = operand();
     while (Parser.isReference(right)) {
       int from = tokens.at;
       tokens.space();
-      if (!tokens.take(':')) {
+      if (tokens.colon(tokens.at) == 0) {
         tokens.at = from;
         return right;
       }
-      tokens.space();
-      right = binary(Operator.RANGE, right, primary());
+      right = range(right);
     }
     return right;
   }
@@ -96,7 +106,7 @@ final class OperandParser {
     }
     return switch (c) {
       case '"' -> new Node.Text(tokens.quoted(), new Span(start, tokens.at));
-      case '#' -> new Node.Fault(tokens.fault(), new Span(start, tokens.at));
+      case '#' -> References.fault(tokens);
       case '(' -> brackets(start);
       case '{' -> array(start);
       case '\'' -> onSheet(start, tokens.apostrophes());
@@ -115,7 +125,7 @@ final class OperandParser {
     while (end < tokens.text.length() && Tokens.isDigit(tokens.text.charAt(end))) {
       end++;
     }
-    if (end < tokens.text.length() && tokens.text.charAt(end) == ':') {
+    if (tokens.colon(end) > 0) {
       Node rows = References.rows(tokens, "");
       if (rows != null) {
         return rows;
@@ -142,7 +152,7 @@ final class OperandParser {
     }
     Node reference = References.read(tokens, "");
     if (reference != null) {
-      return spilled(start, reference);
+      return reference;
     }
     tokens.at = end;
     if (word.indexOf('$') >= 0) {
@@ -151,15 +161,6 @@ final class OperandParser {
           "'$' holds a row or a column of a cell such as " + "$B$7: take it out of '" + word + "'");
     }
     return named(start, word);
-  }
-
-  private Node spilled(int start, Node reference) {
-    if (tokens.peek() != '#' || References.isFaultNext(tokens)) {
-      return reference;
-    }
-    tokens.at++;
-    return new Node.Unsupported(
-        tokens.text.substring(start, tokens.at), "a spilled range", new Span(start, tokens.at));
   }
 
   private Node named(int start, String word) {
@@ -185,6 +186,9 @@ final class OperandParser {
     List<Node> arguments = parser.arguments(end, function);
     Span span = new Span(start, tokens.at);
     Catalog.checkCount(function, arguments.size(), span);
+    if (function.equals(Modern.SINGLE) && arguments.size() == 1) {
+      return new Node.Unary(Node.Sign.AT, arguments.get(0), span);
+    }
     return new Node.Call(function, arguments, span);
   }
 
@@ -202,7 +206,8 @@ final class OperandParser {
       return References.unsupported(tokens, start, reason);
     }
     if (tokens.peek() == '#') {
-      return new Node.Fault(tokens.fault(), new Span(start, tokens.at));
+      Node fault = References.fault(tokens);
+      return new Node.Fault(((Node.Fault) fault).code(), new Span(start, tokens.at));
     }
     Node reference = References.read(tokens, sheet);
     if (reference != null) {

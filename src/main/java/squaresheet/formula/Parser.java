@@ -232,6 +232,7 @@ final class Parser {
         || node instanceof Node.Unsupported
         || node instanceof Node.Fault
         || node instanceof Node.Call
+        || node instanceof Node.Applied
         || (node instanceof Node.Binary binary
             && binary.operator().strength() >= Operator.UNION.strength());
   }

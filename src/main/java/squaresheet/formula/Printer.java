@@ -2,6 +2,7 @@ package squaresheet.formula;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import squaresheet.formula.Node.Operator;
 import squaresheet.formula.Node.Sign;
 import squaresheet.sheet.Address;
@@ -12,6 +13,7 @@ class Printer {
 
   private static final int LOOSEST = 0;
   private static final int SIGN = 6;
+  private static final int TIED = 10;
   /** Below this a number is read more easily as 1E-9 than by its zeros. */
   private static final double SMALL = 1e-6;
 
@@ -35,16 +37,36 @@ class Printer {
     } else if (node instanceof Node.Unary unary) {
       unary(unary, strength);
     } else if (node instanceof Node.Call call) {
-      out.append(prefixed ? Catalog.prefixed(call.function()) : call.function()).append('(');
-      list(call.arguments(), ',');
-      out.append(')');
+      call(call);
+    } else if (node instanceof Node.Applied applied) {
+      write(applied.function(), TIED);
+      bracketed(applied.arguments());
     } else if (node instanceof Node.Reference reference) {
-      reference(reference);
+      reference(reference, ":");
     } else if (node instanceof Node.Array array) {
       array(array);
     } else {
       leaf(node);
     }
+  }
+
+  private void call(Node.Call call) {
+    Optional<String> spelling = prefixed ? Optional.empty() : Modern.spelling(call);
+    if (spelling.isEmpty()) {
+      out.append(prefixed ? Catalog.prefixed(call.function()) : call.function());
+      bracketed(call.arguments());
+    } else if (spelling.get().contains(":")) {
+      reference((Node.Reference) call.arguments().get(0), spelling.get());
+    } else {
+      write(call.arguments().get(0), TIED);
+      out.append(spelling.get());
+    }
+  }
+
+  private void bracketed(List<Node> arguments) {
+    out.append('(');
+    list(arguments, ',');
+    out.append(')');
   }
 
   private void leaf(Node node) {
@@ -79,6 +101,11 @@ class Printer {
   }
 
   private void unary(Node.Unary node, int outside) {
+    if (prefixed && node.sign() == Sign.AT) {
+      out.append(Catalog.prefixed(Modern.SINGLE));
+      bracketed(List.of(node.operand()));
+      return;
+    }
     boolean behind = node.sign() == Sign.PERCENT;
     boolean brackets = outside > SIGN;
     out.append(brackets ? "(" : "");
@@ -117,11 +144,11 @@ class Printer {
     }
   }
 
-  void reference(Node.Reference node) {
+  void reference(Node.Reference node, String colon) {
     sheet(node.sheet());
     corner(node.first(), node.extent());
     if (!node.isCell()) {
-      out.append(':');
+      out.append(colon);
       corner(node.last(), node.extent());
     }
   }

@@ -22,7 +22,7 @@ final class References {
       return columns == null ? rows(tokens, sheet) : columns;
     }
     tokens.at = end;
-    if (tokens.peek() == ':') {
+    if (tokens.colon(end) > 0) {
       Node block = block(tokens, sheet, start, first);
       if (block != null) {
         return block;
@@ -32,7 +32,9 @@ final class References {
   }
 
   private static Node block(Tokens tokens, String sheet, int start, Corner first) {
-    int from = tokens.at + 1;
+    int colon = tokens.at;
+    int from = colon + tokens.colon(colon);
+    String spelled = tokens.text.substring(colon, from);
     int end = tokens.wordEnd(from);
     char next = end < tokens.text.length() ? tokens.text.charAt(end) : '\0';
     if (next == '!' && tokens.text.substring(from, end).equalsIgnoreCase(sheet)) {
@@ -45,27 +47,31 @@ final class References {
       return null;
     }
     tokens.at = end;
-    return new Node.Reference(sheet, first, last, Extent.BLOCK, new Span(start, end));
+    return Modern.range(
+        spelled, new Node.Reference(sheet, first, last, Extent.BLOCK, new Span(start, end)));
   }
 
   private static Node columns(Tokens tokens, String sheet, int start, int end) {
-    if (end >= tokens.text.length() || tokens.text.charAt(end) != ':') {
+    int from = end + tokens.colon(end);
+    if (from == end) {
       return null;
     }
-    int to = tokens.wordEnd(end + 1);
+    int to = tokens.wordEnd(from);
     char next = to < tokens.text.length() ? tokens.text.charAt(to) : '\0';
     int first = column(tokens.text, start, end);
-    int last = column(tokens.text, end + 1, to);
+    int last = column(tokens.text, from, to);
     if (first < 0 || last < 0 || next == '!' || next == '(') {
       return null;
     }
     tokens.at = to;
-    return new Node.Reference(
-        sheet,
-        new Corner(0, true, first, tokens.text.charAt(start) == '$'),
-        new Corner(ROWS - 1, true, last, tokens.text.charAt(end + 1) == '$'),
-        Extent.COLUMNS,
-        new Span(start, to));
+    return Modern.range(
+        tokens.text.substring(end, from),
+        new Node.Reference(
+            sheet,
+            new Corner(0, true, first, tokens.text.charAt(start) == '$'),
+            new Corner(ROWS - 1, true, last, tokens.text.charAt(from) == '$'),
+            Extent.COLUMNS,
+            new Span(start, to)));
   }
 
   private static int column(String text, int from, int to) {
@@ -84,30 +90,29 @@ final class References {
   static Node rows(Tokens tokens, String sheet) {
     int start = tokens.at;
     int middle = rowEnd(tokens.text, start);
-    if (middle < 0 || middle >= tokens.text.length() || tokens.text.charAt(middle) != ':') {
-      return null;
-    }
-    int end = rowEnd(tokens.text, middle + 1);
+    int from = middle < 0 ? -1 : middle + tokens.colon(middle);
+    int end = from == middle ? -1 : rowEnd(tokens.text, from);
     if (end < 0) {
       return null;
     }
     Corner first = new Corner(row(tokens.text, start, middle), tokens.peek() == '$', 0, true);
-    boolean fixed = tokens.text.charAt(middle + 1) == '$';
-    Corner last = new Corner(row(tokens.text, middle + 1, end), fixed, COLUMNS - 1, true);
+    boolean fixed = tokens.text.charAt(from) == '$';
+    Corner last = new Corner(row(tokens.text, from, end), fixed, COLUMNS - 1, true);
     if (first.row() < 0 || last.row() < 0) {
       return null;
     }
     tokens.at = end;
-    return new Node.Reference(sheet, first, last, Extent.ROWS, new Span(start, end));
+    return Modern.range(
+        tokens.text.substring(middle, from),
+        new Node.Reference(sheet, first, last, Extent.ROWS, new Span(start, end)));
   }
 
   /** Whether whole rows such as {@code 7:9} stand at the cursor. */
   static boolean opensRows(Tokens tokens) {
     int middle = rowEnd(tokens.text, tokens.at);
     return middle >= 0
-        && middle < tokens.text.length()
-        && tokens.text.charAt(middle) == ':'
-        && rowEnd(tokens.text, middle + 1) >= 0;
+        && tokens.colon(middle) > 0
+        && rowEnd(tokens.text, middle + tokens.colon(middle)) >= 0;
   }
 
   private static int rowEnd(String text, int from) {
@@ -130,6 +135,16 @@ final class References {
     return Tokens.isLetter(tokens.peek(1));
   }
 
+  /** A spreadsheet error; a cell after {@code #REF!} is one of a sheet that was deleted, and no part of its own. */
+  static Node fault(Tokens tokens) {
+    int start = tokens.at;
+    String code = tokens.fault();
+    while (code.equals("#REF!") && continuesReference(tokens.peek())) {
+      tokens.at++;
+    }
+    return new Node.Fault(code, new Span(start, tokens.at));
+  }
+
   /** Whether the colon at the cursor joins two sheets, as in {@code First:Last!A1}. */
   static boolean threeDimensional(Tokens tokens) {
     int end = tokens.wordEnd(tokens.at + 1);
@@ -138,12 +153,24 @@ final class References {
 
   /** What is passed over up to the end of the reference, as not followed. */
   static Node unsupported(Tokens tokens, int start, String reason) {
-    int end = tokens.at;
-    while (end < tokens.text.length() && continuesReference(tokens.text.charAt(end))) {
-      end++;
+    while (passed(tokens)) {
+      // on to what follows
     }
-    tokens.at = end;
-    return new Node.Unsupported(tokens.text.substring(start, end), reason, new Span(start, end));
+    return new Node.Unsupported(
+        tokens.text.substring(start, tokens.at), reason, new Span(start, tokens.at));
+  }
+
+  /** Whether one more part of a reference stood at the cursor: a letter, a quoted item or a table's columns. */
+  private static boolean passed(Tokens tokens) {
+    int from = tokens.at;
+    if (tokens.peek() == '\'' && from > 0 && tokens.text.charAt(from - 1) == '!') {
+      tokens.apostrophes();
+    } else if (tokens.peek() == '[') {
+      new TableParser(tokens).from(from, "");
+    } else if (continuesReference(tokens.peek())) {
+      tokens.at++;
+    }
+    return tokens.at > from;
   }
 
   private static boolean continuesReference(char c) {
@@ -151,7 +178,9 @@ final class References {
   }
 
   static Node spanned(Node node, int start, int end) {
-    Node.Reference reference = (Node.Reference) node;
+    if (!(node instanceof Node.Reference reference)) {
+      return node;
+    }
     return new Node.Reference(
         reference.sheet(),
         reference.first(),

@@ -77,8 +77,8 @@ final class TableParser {
       return false;
     }
     int end = tokens.wordEnd(close + 1);
-    boolean followed =
-        end < tokens.text.length() && tokens.text.charAt(end) == '!' && end > close + 1;
+    end = tokens.text.startsWith(":", end) ? tokens.wordEnd(end + 1) : end;
+    boolean followed = tokens.text.startsWith("!", end);
     if (followed) {
       tokens.at = end;
     }

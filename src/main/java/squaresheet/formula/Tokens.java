@@ -16,7 +16,15 @@ final class Tokens {
       "#N/A",
       "#GETTING_DATA",
       "#SPILL!",
-      "#CALC!");
+      "#CALC!",
+      "#FIELD!",
+      "#BLOCKED!",
+      "#CONNECT!",
+      "#UNKNOWN!",
+      "#EXTERNAL!",
+      "#PYTHON!",
+      "#TIMEOUT!",
+      "#BUSY!");
   private static final Pattern WORD_START = Pattern.compile("[\\p{L}_\\\\]");
 
   final String text;
@@ -95,13 +103,32 @@ final class Tokens {
         || (c > 127 && Character.isLetterOrDigit(c));
   }
 
-  /** The end of the word (letters, digits, dots, underscores, dollars) that begins at a place. */
+  /**
+   * The end of the word (letters, digits, dots, underscores, dollars) that begins at a place; a dot that belongs to a colon
+   * or to a field's name is none of its own.
+   */
   int wordEnd(int from) {
     int end = from;
     while (end < text.length() && (continuesWord(text.charAt(end)) || text.charAt(end) == '$')) {
+      char next = end + 1 < text.length() ? text.charAt(end + 1) : '\0';
+      if (text.charAt(end) == '.' && (next == ':' || next == '[')) {
+        return end;
+      }
       end++;
     }
     return end;
+  }
+
+  /**
+   * How long the colon at a place is: {@code :}, or {@code .:}, {@code :.} and {@code .:.}, which leave out empty cells at the
+   * ends; 0 where none is.
+   */
+  int colon(int place) {
+    int colon = text.startsWith(".:", place) ? place + 1 : place;
+    if (!text.startsWith(":", colon)) {
+      return 0;
+    }
+    return colon + 1 - place + (text.startsWith(".", colon + 1) ? 1 : 0);
   }
 
   /** A number, which the cursor stands at. */

@@ -37,6 +37,9 @@ final class Trees {
     if (node instanceof Node.Call call) {
       return new Node.Call(call.function(), parts, call.at());
     }
+    if (node instanceof Node.Applied applied) {
+      return new Node.Applied(parts.get(0), parts.subList(1, parts.size()), applied.at());
+    }
     return node;
   }
 

@@ -1,5 +1,7 @@
 package squaresheet.verify;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import squaresheet.finding.Check;
@@ -7,7 +9,6 @@ import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Formula;
-import squaresheet.formula.Node;
 import squaresheet.formula.Value;
 
 /** Does a formula double the underlayment at 4:12, where single coverage begins? */
@@ -16,6 +17,10 @@ final class BandTakesInLimit implements Check<Underlayment> {
   private static final CheckInfo INFO = new CheckInfo(
       "band-takes-in-limit", Severity.WARNING, "Underlayment is doubled at 4:12 itself");
 
+  private static final double LIMIT = 4;
+  /** People name pitches in halves: within a quarter beside the limit lies no other. */
+  private static final double STEP = 0.25;
+
   @Override
   public CheckInfo info() {
     return INFO;
@@ -23,25 +28,36 @@ final class BandTakesInLimit implements Check<Underlayment> {
 
   @Override
   public Stream<Finding> examine(Underlayment plane) {
-    boolean doubled = plane.rise() == 4
+    boolean doubled = plane.rise() == LIMIT
         && plane.layers() == 2
         && !Words.saysPolicy(plane.words())
         && !Words.saysFlat(plane.words());
     Optional<Formula> formula = plane.book().formula(plane.at());
-    return doubled && formula.filter(BandTakesInLimit::takesInFour).isPresent()
+    return doubled && formula.isPresent() && endsHere(plane) && !isStated(plane)
         ? Stream.of(says(plane, formula.get()))
         : Stream.empty();
   }
 
-  /** Whether it asks for at most 4, or 4 at least, with the 4 typed in; a limit in a cell of its own is a stated rule. */
-  private static boolean takesInFour(Formula formula) {
-    return Nodes.all(formula.tree(), Node.Binary.class)
-        .anyMatch(node -> (node.operator() == Node.Operator.AT_MOST && isFour(node.right()))
-            || (node.operator() == Node.Operator.AT_LEAST && isFour(node.left())));
+  /** Whether the plane would have two layers just below 4:12 and one just above, however that is spelled. */
+  private static boolean endsHere(Underlayment plane) {
+    return layers(plane, LIMIT - STEP) == 2 && layers(plane, LIMIT + STEP) == 1;
   }
 
-  private static boolean isFour(Node node) {
-    return node instanceof Node.Number number && number.value() == 4;
+  private static double layers(Underlayment plane, double rise) {
+    Reckoning so =
+        plane.book().reckoning().putting(Map.of(plane.pitchAt(), new Value.Number(rise)));
+    return Shown.number(so.value(plane.at())).orElse(0);
+  }
+
+  /** Whether the limit stands in a cell of its own, where it is a rule that somebody states. */
+  private static boolean isStated(Underlayment plane) {
+    Book book = plane.book();
+    return book.links().behind(List.of(plane.at())).stream()
+        .flatMap(formula -> book.links().reads(formula).stream())
+        .flatMap(Cells::each)
+        .filter(cell -> !cell.equals(plane.pitchAt()) && !book.cell(cell).isFormula())
+        .flatMapToDouble(cell -> book.number(cell).stream())
+        .anyMatch(number -> number >= LIMIT && number < LIMIT + STEP);
   }
 
   private static Finding says(Underlayment plane, Formula formula) {

@@ -11,10 +11,11 @@ import squaresheet.sheet.Address;
  *
  * @param table the table
  * @param along the item
+ * @param pitch the property that is the pitch
  * @param rise the pitch per 12
  * @param across the property that is the number of layers
  */
-record Underlayment(Table table, int along, double rise, int across) {
+record Underlayment(Table table, int along, int pitch, double rise, int across) {
 
   private static final Pattern LAYERS =
       Pattern.compile("(?<!\\p{L})(layers|plies|ply)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
@@ -35,7 +36,7 @@ record Underlayment(Table table, int along, double rise, int across) {
   private static Stream<Underlayment> of(Table table, int along, int pitch, int layers) {
     OptionalDouble rise = table.number(along, pitch);
     return rise.isPresent() && table.number(along, layers).isPresent()
-        ? Stream.of(new Underlayment(table, along, rise.getAsDouble(), layers))
+        ? Stream.of(new Underlayment(table, along, pitch, rise.getAsDouble(), layers))
         : Stream.empty();
   }
 
@@ -45,6 +46,11 @@ record Underlayment(Table table, int along, double rise, int across) {
 
   Address at() {
     return table.at(along, across);
+  }
+
+  /** Where its pitch stands. */
+  Address pitchAt() {
+    return table.at(along, pitch);
   }
 
   double layers() {

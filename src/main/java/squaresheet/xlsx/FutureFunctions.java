@@ -13,6 +13,12 @@ final class FutureFunctions {
 
   private static final Set<String> PREFIXED = Set.of(
       "ACOT",
+      "ANCHORARRAY",
+      "FIELDVALUE",
+      "SINGLE",
+      "_TRO_ALL",
+      "_TRO_LEADING",
+      "_TRO_TRAILING",
       "AGGREGATE",
       "ARABIC",
       "BASE",

@@ -104,6 +104,26 @@ final class Generated {
   }
 
   private static Arbitrary<Node> calls(Arbitrary<Node> parts) {
+    return Arbitraries.oneOf(functions(parts), modern(parts));
+  }
+
+  /** What newer programs spell without a function's name. */
+  private static Arbitrary<Node> modern(Arbitrary<Node> parts) {
+    Arbitrary<Node> tied = Combinators.combine(
+            Arbitraries.of(
+                "ANCHORARRAY", "_TRO_ALL", "_TRO_LEADING", "_TRO_TRAILING", "FIELDVALUE"),
+            Arbitraries.oneOf(references(), unions(), parts))
+        .as((name, part) -> new Node.Call(name, List.of(part), AT));
+    return Arbitraries.oneOf(
+        tied,
+        Combinators.combine(parts, parts)
+            .as((body, argument) -> new Node.Applied(
+                new Node.Call("LAMBDA", List.of(new Node.Name("", "x", AT), body), AT),
+                List.of(argument),
+                AT)));
+  }
+
+  private static Arbitrary<Node> functions(Arbitrary<Node> parts) {
     return Combinators.combine(
             Arbitraries.of("SUM", "MAX", "SUMPRODUCT", "IFS", "TEXTJOIN", "CUBEVALUE", "CONCAT"),
             parts.list().ofMinSize(3).ofMaxSize(3))
