@@ -17,6 +17,7 @@ import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
 import squaresheet.sheet.Ref;
 import squaresheet.tape.DateSystem;
+import squaresheet.tape.Marks;
 import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
@@ -51,7 +52,7 @@ final class EstimatorPlanes {
 
   static Tape tape(boolean date1904) {
     DateSystem dates = date1904 ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
-    return new Tape(TapeUnit.FEET, Locale.ENGLISH, dates);
+    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates);
   }
 
   /** The planes by their rows. */

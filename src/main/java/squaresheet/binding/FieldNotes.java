@@ -1,7 +1,6 @@
 package squaresheet.binding;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.finding.Read;
@@ -9,7 +8,9 @@ import squaresheet.finding.Where;
 import squaresheet.job.Company;
 import squaresheet.job.JobInput;
 import squaresheet.roof.RoofNotes;
+import squaresheet.tape.TapeReader;
 import squaresheet.tape.TapeUnit;
+import squaresheet.tape.Written;
 
 /**
  * A filled field sheet as it was understood.
@@ -36,10 +37,12 @@ public record FieldNotes(
   /**
    * A value beside a label of the job.
    *
-   * @param text as written
+   * @param text as shown
+   * @param written as written
+   * @param tape what reads it: in the unit of the label or else of the sheet, with the sheet's decimal mark
    * @param where its place
    */
-  public record Label(String text, Where where) {}
+  public record Label(String text, Written written, TapeReader tape, Where where) {}
 
   /**
    * A row that could not be read.
@@ -71,7 +74,7 @@ public record FieldNotes(
    * The job that this sheet and the company make. Labels of settings are read by the rulebook, lengths in tape notation; what
    * cannot be read is said and is as usual.
    */
-  public Read<JobInput> job(Company company, Locale locale) {
-    return new FieldJob(this, locale).of(company);
+  public Read<JobInput> job(Company company) {
+    return new FieldJob(this).of(company);
   }
 }

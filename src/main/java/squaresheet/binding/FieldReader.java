@@ -12,6 +12,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.roof.RoofNotes;
 import squaresheet.tape.DateSystem;
+import squaresheet.tape.Marks;
 import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
 
@@ -37,7 +38,7 @@ final class FieldReader {
     for (Grid grid : grids) {
       List<FoundTable> found = TableFinder.find(grid);
       tables.addAll(found);
-      LabelFinder.find(grid, found, "job")
+      LabelFinder.filledIn(grid, found)
           .forEach(label -> labels.putIfAbsent(label.meaning().property(), label));
       stray(grid, found);
     }
@@ -48,7 +49,7 @@ final class FieldReader {
     boolean upright = found.stream().noneMatch(FoundTable::isOnItsSide);
     boolean taped = found.stream().anyMatch(table -> TAPED.contains(table.table()));
     if (upright && taped) {
-      StrayRows rows = new StrayRows(grid, found, LabelFinder.all(grid, found, "job"));
+      StrayRows rows = new StrayRows(grid, found, LabelFinder.allFilledIn(grid, found));
       stray.addAll(rows.readings());
       strayFindings.addAll(rows.findings());
     }
@@ -62,7 +63,7 @@ final class FieldReader {
               + " slope, Pitch, but there is none"));
     }
     Optional<TapeUnit> declared = declaredUnit();
-    Tape tape = new Tape(declared.orElse(TapeUnit.FEET), locale(), dates);
+    Tape tape = new Tape(declared.orElse(TapeUnit.FEET), marks(), dates);
     RoofReader roof = new RoofReader(tape).read(tables);
     findings.addAll(roof.findings());
     if (declared.isEmpty() && findings.stream().anyMatch(FieldReader::isAboutBareNumbers)) {
@@ -75,7 +76,7 @@ final class FieldReader {
     findings.addAll(strayFindings);
     List<FieldNotes.Unread> unread = new ArrayList<>(roof.unread());
     unread.addAll(stray);
-    FieldNotes field = new FieldNotes(notes, tape.declared(), texts(), roof.wording(), unread);
+    FieldNotes field = new FieldNotes(notes, tape.declared(), texts(tape), roof.wording(), unread);
     return Read.of(field, findings);
   }
 
@@ -83,10 +84,12 @@ final class FieldReader {
     return finding.info().id().equals("bare-number-unit");
   }
 
-  private Map<String, FieldNotes.Label> texts() {
+  private Map<String, FieldNotes.Label> texts(Tape tape) {
     Map<String, FieldNotes.Label> texts = new LinkedHashMap<>();
-    labels.forEach((property, label) ->
-        texts.put(property, new FieldNotes.Label(label.text(), label.where())));
+    labels.forEach((property, label) -> texts.put(
+        property,
+        new FieldNotes.Label(
+            label.text(), Tape.written(label.cell()), tape.reader(label), label.where())));
     return texts;
   }
 
@@ -107,10 +110,22 @@ final class FieldReader {
     return Optional.of(unit.orElse(TapeUnit.FEET));
   }
 
-  private Locale locale() {
+  private Marks marks() {
+    Marks usual = Marks.of(locale);
     FoundLabel label = labels.get("decimal_mark");
-    boolean comma = label != null && label.text().matches("(?i),|comma");
-    return comma ? Locale.GERMANY : locale;
+    if (label == null || label.text().isEmpty()) {
+      return usual;
+    }
+    Optional<Character> mark = Marks.named(label.text());
+    if (mark.isEmpty()) {
+      findings.add(Complaint.WORD_UNKNOWN.at(
+          label.where(),
+          label.text(),
+          usual.word(),
+          "decimal mark must be point or comma, but is '" + label.text()
+              + "'; numbers are read with a decimal " + usual.word()));
+    }
+    return mark.map(usual::withDecimal).orElse(usual);
   }
 
   private Length tolerance(Tape tape) {

@@ -23,6 +23,7 @@ import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.tape.DateSystem;
+import squaresheet.tape.Marks;
 import squaresheet.tape.TapeUnit;
 
 /** Reads a job workbook back by its defined names and headings, wherever its sheets, rows and columns have gone. */
@@ -108,7 +109,7 @@ final class JobReader {
 
   private Tape tape() {
     DateSystem dates = book.date1904() ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
-    return new Tape(TapeUnit.FEET, Locale.ENGLISH, dates);
+    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates);
   }
 
   private squaresheet.units.Length tolerance() {

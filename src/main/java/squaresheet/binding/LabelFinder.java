@@ -39,13 +39,17 @@ final class LabelFinder {
   private final Grid grid;
   private final List<FoundTable> tables;
   private final List<Meaning> meanings;
+  /** Whether anything beside a label is its value, however it is written. */
+  private final boolean anyWriting;
   /** The last row of each table. */
   private final List<Integer> ends;
 
-  private LabelFinder(Grid grid, List<FoundTable> tables, List<Meaning> meanings) {
+  private LabelFinder(
+      Grid grid, List<FoundTable> tables, List<Meaning> meanings, boolean anyWriting) {
     this.grid = grid;
     this.tables = tables;
     this.meanings = meanings;
+    this.anyWriting = anyWriting;
     ends = tables.stream()
         .map(table -> table.rows().keySet().stream().reduce(table.heading(), Math::max))
         .toList();
@@ -53,12 +57,28 @@ final class LabelFinder {
 
   /** The labels of the table's words on a grid, the surest for each meaning only. */
   static List<FoundLabel> find(Grid grid, List<FoundTable> tables, String words) {
+    return surest(all(grid, tables, words));
+  }
+
+  /**
+   * The labels of a form that people fill in by hand: whatever stands beside one is its value, be it a number or words; whether
+   * it can be read is found out when it is read.
+   */
+  static List<FoundLabel> filledIn(Grid grid, List<FoundTable> tables) {
+    return surest(allFilledIn(grid, tables));
+  }
+
+  /** Every label of such a form, row by row; several may mean the same. */
+  static List<FoundLabel> allFilledIn(Grid grid, List<FoundTable> tables) {
+    return new LabelFinder(grid, tables, Words.of("job"), true).all();
+  }
+
+  private static List<FoundLabel> surest(List<FoundLabel> labels) {
     Map<String, FoundLabel> best = new TreeMap<>();
-    all(grid, tables, words)
-        .forEach(label -> best.merge(
-            label.meaning().property(),
-            label,
-            (one, other) -> other.sure() > one.sure() ? other : one));
+    labels.forEach(label -> best.merge(
+        label.meaning().property(),
+        label,
+        (one, other) -> other.sure() > one.sure() ? other : one));
     return best.values().stream()
         .sorted(Comparator.comparingInt(FoundLabel::row))
         .toList();
@@ -66,7 +86,7 @@ final class LabelFinder {
 
   /** Every label of the table's words on a grid, row by row; several may mean the same. */
   static List<FoundLabel> all(Grid grid, List<FoundTable> tables, String words) {
-    return new LabelFinder(grid, tables, Words.of(words)).all();
+    return new LabelFinder(grid, tables, Words.of(words), false).all();
   }
 
   /**
@@ -74,7 +94,7 @@ final class LabelFinder {
    * label between others is rather a heading.
    */
   static List<FoundLabel> vacant(Grid grid, List<FoundTable> tables) {
-    LabelFinder finder = new LabelFinder(grid, tables, Words.of("job"));
+    LabelFinder finder = new LabelFinder(grid, tables, Words.of("job"), false);
     List<FoundLabel> vacant = new ArrayList<>();
     for (int row = 0; row < grid.rows(); row = finder.next(row)) {
       for (int column = 0; column < Math.min(grid.columns(), WIDEST); column++) {
@@ -211,10 +231,14 @@ final class LabelFinder {
     return new FoundLabel(meaning, grid, heading, row, column, unit, score, why);
   }
 
-  private static boolean fits(Meaning meaning, Cell cell) {
-    Predicate<Cell> number = Cells::isLikeANumber;
+  private boolean fits(Meaning meaning, Cell cell) {
     return !cell.isBlank()
-        && (!meaning.holds().isNumeric() || number.test(cell))
+        && ((anyWriting && meaning.role() == Meaning.Role.VALUE) || isOfItsKind(meaning, cell));
+  }
+
+  private static boolean isOfItsKind(Meaning meaning, Cell cell) {
+    Predicate<Cell> number = Cells::isLikeANumber;
+    return (!meaning.holds().isNumeric() || number.test(cell))
         && (meaning.holds() != Holds.RATIO || isLikeARatio(cell))
         && (meaning.holds() != Holds.MONEY || !isShownAsRatio(cell))
         && (meaning.holds() != Holds.PITCH || isLikeAPitch(cell));

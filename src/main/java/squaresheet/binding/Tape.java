@@ -1,7 +1,6 @@
 package squaresheet.binding;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.finding.Finding;
@@ -10,6 +9,7 @@ import squaresheet.finding.Where;
 import squaresheet.sheet.Cell;
 import squaresheet.sheet.Content;
 import squaresheet.tape.DateSystem;
+import squaresheet.tape.Marks;
 import squaresheet.tape.TapeReader;
 import squaresheet.tape.TapeUnit;
 import squaresheet.tape.Written;
@@ -20,10 +20,10 @@ import squaresheet.units.Pitch;
  * How lengths and pitches are read from a sheet's cells.
  *
  * @param declared the unit the sheet declares for bare numbers
- * @param locale whose decimal mark holds
+ * @param marks the sheet's decimal mark and its order of day and month
  * @param dates how the workbook counts its days
  */
-record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
+record Tape(TapeUnit declared, Marks marks, DateSystem dates) {
 
   private static final Map<String, TapeUnit> UNITS = Map.of(
       "ft", TapeUnit.FEET,
@@ -47,12 +47,11 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
   }
 
   Read<Length> offset(String text, Where where) {
-    return TapeReader.of(declared, locale).offset(text, where);
+    return reader(declared).offset(text, where);
   }
 
   Read<Length> length(FoundLabel label, boolean mayBeZero) {
-    TapeUnit unit = label.unit().flatMap(Tape::unit).orElse(declared);
-    TapeReader reader = new TapeReader(unit, locale, dates);
+    TapeReader reader = reader(label);
     Written written = written(label.cell());
     return mayBeZero
         ? reader.offset(written, label.where())
@@ -70,7 +69,7 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
 
   /** The pitch in a cell of its own, whose unit is known by its label. */
   Read<Pitch> pitch(Cell cell, String unit, Where where) {
-    TapeReader reader = new TapeReader(declared, locale, dates);
+    TapeReader reader = reader(declared);
     return unit.equals("°") && cell.stored() instanceof Content.Numeric number
         ? reader.pitch(Cells.plain(number.value()) + "°", where)
         : reader.pitch(written(cell), where);
@@ -103,9 +102,17 @@ record Tape(TapeUnit declared, Locale locale, DateSystem dates) {
   }
 
   private TapeReader reader(FoundTable table, String property) {
-    TapeUnit unit =
-        table.column(property).flatMap(FoundColumn::unit).flatMap(Tape::unit).orElse(declared);
-    return new TapeReader(unit, locale, dates);
+    return reader(
+        table.column(property).flatMap(FoundColumn::unit).flatMap(Tape::unit).orElse(declared));
+  }
+
+  private TapeReader reader(TapeUnit unit) {
+    return new TapeReader(unit, marks, dates);
+  }
+
+  /** What reads the value of a label, whose own unit goes before the sheet's. */
+  TapeReader reader(FoundLabel label) {
+    return reader(label.unit().flatMap(Tape::unit).orElse(declared));
   }
 
   private static Written written(FoundTable table, int row, String property) {

@@ -24,7 +24,7 @@ record Measured(Optional<FieldNotes> notes, Optional<JobResult> job, List<Findin
     Read<Company> company = CompanyFolder.read(folder);
     Read<FieldNotes> notes = FieldFile.read(sheet, locale);
     Read<JobResult> job =
-        notes.flatMap(it -> it.job(company.value().orElseThrow(), locale)).flatMap(JobResult::of);
+        notes.flatMap(it -> it.job(company.value().orElseThrow())).flatMap(JobResult::of);
     List<Finding> findings = new ArrayList<>(company.findings());
     findings.addAll(job.findings());
     return new Measured(notes.value(), job.value(), findings);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
@@ -12,6 +13,7 @@ import squaresheet.finding.Where;
 import squaresheet.product.Catalogue;
 import squaresheet.product.Product;
 import squaresheet.product.Shingle;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Money;
 
 /**
@@ -42,6 +44,8 @@ public record PriceList(Map<String, Price> prices) {
       Category category,
       String effective,
       Where where) {}
+
+  private static final int DECIMALS = 4;
 
   private static final List<String> NEEDED = List.of("product", "price", "per");
 
@@ -76,7 +80,8 @@ public record PriceList(Map<String, Price> prices) {
     String product = line.text("product");
     String number = line.text("price");
     String category = line.text("category").isEmpty() ? "material" : line.text("category");
-    if (!number.matches("\\d{1,9}(\\.\\d{1,4})?")) {
+    Optional<BigDecimal> amount = NumberReader.POINT.amount(number, DECIMALS);
+    if (amount.isEmpty()) {
       return "the price of " + product + " must be a number like 34.50, but reads '" + number + "'";
     }
     if (Category.from(category).filter(Category::isCost).isEmpty()) {
@@ -84,7 +89,7 @@ public record PriceList(Map<String, Price> prices) {
           + " must be material, disposal or another cost, but reads '" + category + "'";
     }
     Price price = new Price(
-        Money.of(currency, new BigDecimal(number)),
+        Money.of(currency, amount.get()),
         line.text("per"),
         line.text("cost_code"),
         Category.from(category).orElseThrow(),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Unit;
 
 /** Reads one line of a table of rates. */
@@ -12,6 +13,8 @@ final class RateReader {
 
   /** Past the steepest pitch and the tallest house. */
   private static final BigDecimal NO_END = BigDecimal.valueOf(1000);
+
+  private static final int DECIMALS = 6;
 
   private final Table.Line line;
   private final List<Finding> findings = new ArrayList<>();
@@ -39,11 +42,11 @@ final class RateReader {
     if (text.isEmpty() && !column.equals("amount")) {
       return Optional.of(usual);
     }
-    if (!text.matches("\\d{1,9}(\\.\\d{1,6})?")) {
+    Optional<BigDecimal> number = NumberReader.POINT.amount(text, DECIMALS);
+    if (number.isEmpty()) {
       says(column, column + " must be a number like 1.75, but reads '" + text + "'");
-      return Optional.empty();
     }
-    return Optional.of(new BigDecimal(text));
+    return number;
   }
 
   Optional<Rate> rate() {

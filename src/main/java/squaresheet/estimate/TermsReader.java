@@ -14,12 +14,14 @@ import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.product.Catalogue;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Money;
 import squaresheet.units.Ratio;
 
 /** Reads the terms of a company, line by line; what cannot be read is said, and then there are no terms. */
 final class TermsReader {
 
+  private static final int CENTS = 2;
   private static final String PAYMENT = "payment: ";
   private static final List<String> NAMES = List.of(
       "currency",
@@ -121,10 +123,11 @@ final class TermsReader {
   }
 
   private static Money amount(String text, String currency) {
-    if (!text.matches("\\d+(\\.\\d{1,2})?")) {
-      throw new IllegalArgumentException("amount must read like 250.00, but reads '" + text + "'");
-    }
-    return Money.of(currency, new java.math.BigDecimal(text));
+    return NumberReader.POINT
+        .amount(text, CENTS)
+        .map(amount -> Money.of(currency, amount))
+        .orElseThrow(() ->
+            new IllegalArgumentException("amount must read like 250.00, but reads '" + text + "'"));
   }
 
   private static boolean isBefore(String text) {

@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 5,
-    uses = {"units", "finding", "product", "takeoff"})
+    uses = {"units", "finding", "tape", "product", "takeoff"})
 package squaresheet.estimate;
 
 import squaresheet.house.Room;

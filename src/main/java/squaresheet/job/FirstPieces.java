@@ -34,7 +34,8 @@ final class FirstPieces {
     }
     List<Length> pieces = new ArrayList<>();
     for (String part : text.split(";")) {
-      Optional<Length> piece = tape.length(part.strip(), WHERE).value();
+      Read<Length> read = tape.length(part.strip(), WHERE);
+      Optional<Length> piece = read.value().filter(length -> read.isClean());
       if (piece.isEmpty()) {
         return Read.of(List.of(), List.of(notRead(text, part.strip())));
       }

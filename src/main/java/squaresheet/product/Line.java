@@ -9,15 +9,17 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import squaresheet.finding.Finding;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
 
 /** One row of the catalogue, being read: its cells, and what could not be understood so far. */
 final class Line {
 
-  /** 13 1/4, 1/2, 13.25 or 13. */
-  private static final Pattern MIXED =
-      Pattern.compile("(?:(\\d{1,9}) )?(\\d{1,9})/(\\d{1,6})|(\\d{1,9}(?:\\.\\d{1,9})?)");
+  private static final int DECIMALS = 9;
+
+  /** 13 1/4 or 1/2. */
+  private static final Pattern MIXED = Pattern.compile("(?:(\\d{1,9}) )?(\\d{1,9})/(\\d{1,6})");
 
   private static final BigDecimal CENTIMETRE = BigDecimal.TEN;
   private static final BigDecimal METRE = BigDecimal.valueOf(1000);
@@ -69,14 +71,19 @@ final class Line {
     if (text.isEmpty()) {
       return otherwise;
     }
-    if (!text.matches("\\d{1,9}(\\.0+)?")) {
+    Optional<BigDecimal> number =
+        number(text).filter(it -> it.stripTrailingZeros().scale() <= 0);
+    if (number.isEmpty()) {
       says(
           Complaints.NOT_READ,
           column,
           column + " must be a whole number like 21, but reads '" + text + "'");
-      return otherwise;
     }
-    return Long.parseLong(text.replaceFirst("\\..*", ""));
+    return number.map(BigDecimal::longValueExact).orElse(otherwise);
+  }
+
+  private static Optional<BigDecimal> number(String text) {
+    return NumberReader.POINT.amount(text, DECIMALS);
   }
 
   /** A length, or an inch with a complaint: the row is then dropped anyway. */
@@ -114,17 +121,13 @@ final class Line {
 
   private static Optional<Length> plainLength(String text, String unit) {
     Matcher number = MIXED.matcher(text);
-    if (!number.matches()) {
-      return Optional.empty();
-    }
     try {
-      return Optional.of(
-          number.group(4) == null
-              ? in(
-                  unit,
-                  new BigDecimal(whole(number) * over(number) + Long.parseLong(number.group(2))),
-                  over(number))
-              : in(unit, new BigDecimal(number.group(4)), 1));
+      return number.matches()
+          ? Optional.of(in(
+              unit,
+              new BigDecimal(whole(number) * over(number) + Long.parseLong(number.group(2))),
+              over(number)))
+          : number(text).map(decimal -> in(unit, decimal, 1));
     } catch (ArithmeticException notOnATape) {
       return Optional.empty();
     }
@@ -171,14 +174,14 @@ final class Line {
     if (text.isEmpty()) {
       return otherwise;
     }
-    if (!text.matches("\\d{1,9}(\\.\\d{1,9})?")) {
+    Optional<BigDecimal> number = number(text);
+    if (number.isEmpty()) {
       says(
           Complaints.NOT_READ,
           column,
           column + " must be a number like 68 or 33.3, but reads '" + text + "'");
-      return otherwise;
     }
-    return new BigDecimal(text);
+    return number.orElse(otherwise);
   }
 
   Pitch pitch(String column, Pitch otherwise) {
@@ -187,7 +190,7 @@ final class Line {
       return otherwise;
     }
     try {
-      return text.matches("\\d+(\\.\\d+)?") ? new Pitch(new BigDecimal(text)) : Pitch.parse(text);
+      return number(text).map(Pitch::new).orElseGet(() -> Pitch.parse(text));
     } catch (IllegalArgumentException unreadable) {
       says(Complaints.NOT_READ, column, unreadable.getMessage());
       return otherwise;

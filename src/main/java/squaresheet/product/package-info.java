@@ -3,8 +3,8 @@
  * never typed twice.
  */
 @Room(
-    floor = 2,
-    uses = {"units", "finding"})
+    floor = 3,
+    uses = {"units", "finding", "tape"})
 package squaresheet.product;
 
 import squaresheet.house.Room;

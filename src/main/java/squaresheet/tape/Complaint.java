@@ -14,6 +14,8 @@ enum Complaint {
   DECIMAL_MARK("wrong-decimal-mark", Severity.ERROR, "A decimal mark is not the sheet's own"),
   INCHES_PAST_TWELVE(
       "inches-past-twelve", Severity.WARNING, "Twelve inches or more stand beside feet"),
+  NUMBER_UNREADABLE("number-unreadable", Severity.ERROR, "A number could not be read"),
+  NUMBER_BECAME_DATE("number-became-date", Severity.ERROR, "A number was turned into a date"),
   BARE_UNIT("bare-number-unit", Severity.NOTE, "Bare numbers are read in the declared unit"),
   FEET_INCHES(
       "feet-inches-as-decimal",

@@ -2,7 +2,6 @@ package squaresheet.tape;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -15,9 +14,9 @@ import squaresheet.units.Length;
  * What is said once about a column of lengths.
  *
  * @param unit the unit of bare numbers
- * @param locale whose decimal mark holds
+ * @param marks the sheet's decimal mark
  */
-record LengthColumn(TapeUnit unit, Locale locale) {
+record LengthColumn(TapeUnit unit, Marks marks) {
 
   /** Decimals that feet and inches typed as feet.inches leave; .5 is left out because it is also half a foot. */
   private static final Set<String> INCHES =
@@ -27,7 +26,7 @@ record LengthColumn(TapeUnit unit, Locale locale) {
   private static final int LONGEST_TEXT = 15;
 
   List<Finding> remarks(List<Written> column, Where heading) {
-    Decimals decimals = Decimals.of(locale);
+    Decimals decimals = marks.decimals();
     List<String> bare =
         column.stream().flatMap(written -> bare(written, decimals).stream()).toList();
     if (bare.isEmpty()) {

@@ -1,7 +1,6 @@
 package squaresheet.tape;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.Optional;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -15,11 +14,11 @@ import squaresheet.units.Length;
  * Reads one length and says what is wrong with it.
  *
  * @param unit the unit of bare numbers
- * @param locale whose decimal mark and order of day and month hold
+ * @param marks the sheet's decimal mark and its order of day and month
  * @param dates how serial numbers stand for days
  * @param signed whether zero and negative lengths are allowed
  */
-record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean signed) {
+record LengthReader(TapeUnit unit, Marks marks, DateSystem dates, boolean signed) {
 
   /** Longer than any side of a roof, so that a slipped decimal mark is told at once: one kilometre. */
   private static final BigDecimal LONGEST = BigDecimal.valueOf(1_000_000);
@@ -40,7 +39,7 @@ record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean sign
       return unreadable(spot, "");
     }
     if (Shown.isDate(number)) {
-      return Dated.length(spot, dates.date(number.value()), locale);
+      return Dated.length(spot, dates.date(number.value()), marks.days());
     }
     BigDecimal value = BigDecimal.valueOf(number.value());
     return inRange(spot, value.multiply(unit.millimetres()));
@@ -62,7 +61,7 @@ record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean sign
   }
 
   private LengthText grammar() {
-    return new LengthText(unit, Decimals.of(locale));
+    return new LengthText(unit, marks.decimals());
   }
 
   private static Reading negated(Reading read) {
@@ -113,7 +112,7 @@ record LengthReader(TapeUnit unit, Locale locale, DateSystem dates, boolean sign
   }
 
   private Read<Length> otherMark(Spot spot, Reading reading) {
-    Decimals decimals = Decimals.of(locale);
+    Decimals decimals = marks.decimals();
     String swapped = spot.found().replace(decimals.otherMark(), decimals.mark());
     String says = "length must have a decimal " + Decimals.word(decimals.mark())
         + " on this sheet, but reads " + spot.quoted() + "; with a "

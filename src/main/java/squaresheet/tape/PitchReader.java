@@ -2,7 +2,6 @@ package squaresheet.tape;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import squaresheet.finding.Read;
@@ -13,10 +12,10 @@ import squaresheet.units.Pitch;
 /**
  * Reads one pitch and says what is wrong with it.
  *
- * @param locale whose decimal mark holds
+ * @param marks the sheet's decimal mark and the names of its months
  * @param dates how serial numbers stand for days
  */
-record PitchReader(Locale locale, DateSystem dates) {
+record PitchReader(Marks marks, DateSystem dates) {
 
   private static final BigDecimal FOOT = BigDecimal.valueOf(12);
   private static final BigDecimal STEEPEST = BigDecimal.valueOf(24);
@@ -68,14 +67,14 @@ record PitchReader(Locale locale, DateSystem dates) {
       return spot.refuse(Complaint.PITCH_MISSING, "", LIKE + ", but there is nothing here");
     }
     String plain = text.length() > LONGEST_TEXT ? "" : Glyphs.plain(text);
-    Decimals decimals = Decimals.of(locale);
+    Decimals decimals = marks.decimals();
     Optional<Slope> slope = new PitchText(decimals).read(plain.replaceFirst("^[-+] ?", ""));
     if (plain.startsWith("-") && slope.isPresent()) {
       return notPositive(spot);
     }
     return slope
         .map(read -> marked(spot, read, decimals))
-        .or(() -> Dated.pitchText(spot, plain, locale))
+        .or(() -> Dated.pitchText(spot, plain, marks.days()))
         .orElseGet(() -> unreadable(spot));
   }
 

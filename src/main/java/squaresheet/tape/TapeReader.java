@@ -17,14 +17,14 @@ import squaresheet.units.Pitch;
  * finding's {@code expected} says how to write it. A value without one is what was written.
  *
  * @param unit the unit that the sheet declares for bare numbers
- * @param locale whose decimal mark and whose order of day and month hold on the sheet
+ * @param marks the sheet's decimal mark and its order of day and month
  * @param dates how the workbook counts its dates
  */
-public record TapeReader(TapeUnit unit, Locale locale, DateSystem dates) {
+public record TapeReader(TapeUnit unit, Marks marks, DateSystem dates) {
 
   /** A reader for a sheet that counts its dates since 1900. */
   public static TapeReader of(TapeUnit unit, Locale locale) {
-    return new TapeReader(unit, locale, DateSystem.SINCE_1900);
+    return new TapeReader(unit, Marks.of(locale), DateSystem.SINCE_1900);
   }
 
   /** The cards of everything this room can have to say. */
@@ -34,12 +34,12 @@ public record TapeReader(TapeUnit unit, Locale locale, DateSystem dates) {
 
   /** The same reader for a workbook that counts its dates otherwise. */
   public TapeReader withDates(DateSystem other) {
-    return new TapeReader(unit, locale, other);
+    return new TapeReader(unit, marks, other);
   }
 
   /** Reads a length, more than 0 and at most 1 km. */
   public Read<Length> length(Written written, Where where) {
-    return new LengthReader(unit, locale, dates, false).read(written, where);
+    return new LengthReader(unit, marks, dates, false).read(written, where);
   }
 
   /** Reads a length, more than 0 and at most 1 km, from text. */
@@ -49,7 +49,7 @@ public record TapeReader(TapeUnit unit, Locale locale, DateSystem dates) {
 
   /** Reads a length that may be 0 or negative, such as the offset of an apex or an overhang; at most 1 km either way. */
   public Read<Length> offset(Written written, Where where) {
-    return new LengthReader(unit, locale, dates, true).read(written, where);
+    return new LengthReader(unit, marks, dates, true).read(written, where);
   }
 
   /** Reads a length that may be 0 or negative from text. */
@@ -57,9 +57,14 @@ public record TapeReader(TapeUnit unit, Locale locale, DateSystem dates) {
     return offset(Written.of(text), where);
   }
 
+  /** Reads numbers that are no lengths, such as a count of layers. */
+  public NumberReader numbers() {
+    return new NumberReader(marks);
+  }
+
   /** Reads a pitch, more than 0:12 and at most 24:12. */
   public Read<Pitch> pitch(Written written, Where where) {
-    return new PitchReader(locale, dates).read(written, where);
+    return new PitchReader(marks, dates).read(written, where);
   }
 
   /** Reads a pitch, more than 0:12 and at most 24:12, from text. */
@@ -75,6 +80,6 @@ public record TapeReader(TapeUnit unit, Locale locale, DateSystem dates) {
    * @param heading the place of the column's heading
    */
   public List<Finding> lengthColumn(List<Written> column, Where heading) {
-    return new LengthColumn(unit, locale).remarks(column, heading);
+    return new LengthColumn(unit, marks).remarks(column, heading);
   }
 }

@@ -43,8 +43,7 @@ class MetricJobTest {
   private static JobResult job(String unit, double foot) {
     FieldNotes notes =
         FieldSheet.read(sheet(unit, foot), "notes.csv", Locale.ENGLISH).value().orElseThrow();
-    JobInput input =
-        notes.job(DemoJob.input().company(), Locale.ENGLISH).value().orElseThrow();
+    JobInput input = notes.job(DemoJob.input().company()).value().orElseThrow();
     return JobResult.of(input).value().orElseThrow();
   }
 

@@ -45,6 +45,34 @@ class ImportTest {
   }
 
   @Test
+  void a_setting_in_words_is_priced_as_in_figures() throws IOException {
+    String figures = price("Layers to tear off;2");
+    assertThat(price("Layers to tear off;two")).isEqualTo(figures);
+    assertThat(price("Layers to tear off;2 layers")).isEqualTo(figures);
+    assertThat(price("Layers to tear off;none")).isEqualTo(price("Layers to tear off;0"));
+    assertThat(figures).isNotEqualTo(price("Layers to tear off;1"));
+  }
+
+  /** The price that import prints for the demo's metric sheet with this line of layers on it. */
+  private String price(String line) throws IOException {
+    Path sheet = folder.resolve("words.csv");
+    Files.writeString(
+        sheet,
+        Files.readString(Path.of("demo-data/tape-sheet-metric.csv"))
+            .replaceFirst("(?m)^Layers to tear off;.*$", line));
+    Ran ran = Ran.of(
+        "import",
+        sheet.toString(),
+        "--company",
+        "demo-data",
+        "--force",
+        "-o",
+        folder.resolve("words.xlsx").toString());
+    assertThat(ran.exit()).as(ran.all()).isZero();
+    return ran.out().lines().filter(it -> it.startsWith("Price")).findFirst().orElseThrow();
+  }
+
+  @Test
   void a_plane_too_flat_for_shingles_is_named_above_the_price() throws IOException {
     Path flat = folder.resolve("flat.csv");
     Files.writeString(

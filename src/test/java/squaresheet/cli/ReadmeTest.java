@@ -51,7 +51,7 @@ class ReadmeTest {
             Files.readString(Path.of("demo-data/tape-sheet.csv")), "tape-sheet.csv", Locale.US)
         .value()
         .orElseThrow();
-    JobInput input = notes.job(company, Locale.US).value().orElseThrow();
+    JobInput input = notes.job(company).value().orElseThrow();
     JobResult result = JobResult.of(input).value().orElseThrow();
     Path file = folder.resolve("alder-lane.xlsx");
     Xlsx.write(JobWorkbook.write(input, result, notes), file);

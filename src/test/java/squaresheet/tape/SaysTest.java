@@ -41,11 +41,19 @@ class SaysTest {
       case "offset" -> show(reader.offset(written(rest), HERE));
       case "pitch" -> show(reader.pitch(written(rest), HERE));
       case "pitch1904" -> show(reader.withDates(DateSystem.SINCE_1904).pitch(written(rest), HERE));
+      case "number" ->
+        show(reader.numbers().amount(written(rest), HERE, "layers").map(SaysTest::plain));
       case "column" ->
         show(reader.lengthColumn(
             Stream.of(rest.split(" ; ")).map(SaysTest::written).toList(), HERE));
       default -> throw new AssertionError(question);
     };
+  }
+
+  private static String plain(Amount amount) {
+    return amount.number().toPlainString()
+        + (amount.isPercent() ? "%" : "")
+        + (amount.of().isEmpty() ? "" : " of " + amount.of());
   }
 
   /** {@code =46185 as d-mmm} is a number with its format; all else is text. */
