@@ -119,7 +119,7 @@ final class EdgesSheet {
         .oneOf(kinds()));
     table.add(Column.of("edge_plane", "Plane", 14, item -> Entries.input(lines.get(item).plane)));
     side("edge_side", "Side", 9, item -> lines.get(item).side.map(Side::name));
-    side("edge_meets", "Meets plane", 14, item -> lines.get(item).other.map(Side::plane));
+    side("edge_meets", "Meets plane", 14, item -> meets(lines.get(item)));
     side("edge_other_side", "Its side", 9, item -> lines.get(item).other.map(Side::name));
     table.add(Column.of(
             "edge_opening",
@@ -128,6 +128,13 @@ final class EdgesSheet {
             item -> Entries.input(
                 lines.get(item).opening.map(opening -> opening.kind().word()).orElse("none")))
         .oneOf(openingKinds()));
+  }
+
+  /** The plane on its other side, or what was said of it where no such plane is known. */
+  private Optional<String> meets(EdgeLine line) {
+    return line.other
+        .map(Side::plane)
+        .or(() -> line.side.map(parts::meets).filter(said -> !said.isEmpty()));
   }
 
   private List<String> kinds() {
@@ -186,14 +193,20 @@ final class EdgesSheet {
   }
 
   private String used(int item) {
-    String meets = table.here(item, "edge_meets");
-    return "IF(" + meets + "=\"\"," + first(item) + ",(" + first(item) + "+" + second(item)
-        + ")/2)";
+    return ifAlone(item, first(item), "(" + first(item) + "+" + second(item) + ")/2");
   }
 
   private String apart(int item) {
-    String meets = table.here(item, "edge_meets");
-    return "IF(" + meets + "=\"\",0,ABS(" + first(item) + "-" + second(item) + ")*12)";
+    return ifAlone(item, "0", "ABS(" + first(item) + "-" + second(item) + ")*12");
+  }
+
+  /** An edge stands alone where nothing is typed for the plane it meets, or none, or where nothing was measured on that plane. */
+  private String ifAlone(int item, String alone, String shared) {
+    String meets = "TRIM(" + table.here(item, "edge_meets") + ")";
+    String unmeasured = "AND(" + table.here(item, "edge_other_by_shape") + "=\"\","
+        + table.here(item, "edge_other_taped") + "=\"\")";
+    return "IF(OR(" + meets + "=\"\"," + meets + "=\"none\"," + meets + "=\"-\"," + unmeasured
+        + ")," + alone + "," + shared + ")";
   }
 
   private String byShape(int item) {

@@ -16,6 +16,7 @@ import squaresheet.roof.Plane;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.Roof;
 import squaresheet.roof.RoofNotes;
+import squaresheet.roof.Side;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.tape.TapeUnit;
 
@@ -90,6 +91,15 @@ record JobParts(
 
   Plane resolved(PlaneNotes plane) {
     return roof.plane(plane.id()).orElseThrow();
+  }
+
+  /** What was said of the plane that a side meets, where it meets none that is known; empty where nothing was. */
+  String meets(Side side) {
+    return planes().stream()
+        .filter(plane -> plane.id().equals(side.plane()))
+        .map(plane -> plane.meets(side.name()).written())
+        .findFirst()
+        .orElse("");
   }
 
   /** What the person wrote of an item, in one line; empty where that is not known. */

@@ -105,17 +105,13 @@ final class RoofReader {
       new SideRow(row).placeOn(planes);
       return;
     }
-    if (row.isBlank("length")) {
+    if (row.isBlank("length") && row.isBlank("meets")) {
       return;
     }
-    TapedEdge.read(row).filter(edge -> !edge.placeOn(planes)).ifPresent(edge -> {
-      String meets = edge.meets().isEmpty() ? "" : " or '" + edge.meets() + "'";
-      row.remark(Complaint.EDGE_UNPLACED.at(
-          row.where("plane"),
-          "a taped " + edge.kind() + " must belong to one side of a plane, but neither '"
-              + edge.plane() + "'" + meets + " has just one " + edge.kind()
-              + " left; the length is not used as a check"));
-    });
+    TapedEdge.read(row)
+        .filter(edge -> !edge.placeOn(planes))
+        .ifPresent(
+            edge -> row.remark(Complaint.EDGE_UNPLACED.at(row.where("plane"), edge.unplaced())));
   }
 
   List<PlaneNotes> planes() {

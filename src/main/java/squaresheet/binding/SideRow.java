@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.roof.EdgeKind;
+import squaresheet.roof.Opening;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.Meets;
 import squaresheet.roof.PlaneNotes.SideNotes;
@@ -21,8 +22,7 @@ final class SideRow {
 
   /** Puts what the row says on the sides it names. */
   void placeOn(Map<String, PlaneNotes> planes) {
-    String part = row.text("part").orElse("none");
-    if (!part.equals("none")) {
+    if (isOfAnOpening()) {
       return;
     }
     Optional<EdgeKind> kind =
@@ -36,11 +36,28 @@ final class SideRow {
     if (kind.isEmpty() || !row.isWhole()) {
       return;
     }
-    Meets meets = otherSide.isEmpty() ? Meets.read(other) : new Meets.Named(other, otherSide);
+    boolean alone = Meets.isNothing(other);
+    boolean shared = !alone && !otherSide.isEmpty();
+    Meets meets = shared ? new Meets.Named(other, otherSide) : Meets.read(other);
     put(planes, plane, new SideNotes(side, kind, taped, meets));
-    if (!otherSide.isEmpty()) {
+    if (alone && !otherSide.isEmpty()) {
+      row.remark(Complaint.ROW_UNREAD.at(
+          row.where("other_side"),
+          "an edge that meets no plane must name no side of one, but names '" + otherSide
+              + "'; clear that cell, and give the edge of the other plane a row of its own"));
+    }
+    if (shared) {
       put(planes, other, new SideNotes(otherSide, kind, otherTaped, new Meets.Named(plane, side)));
     }
+  }
+
+  /** Whether the row is a part of an opening, which stands on another sheet; any other word but none is refused. */
+  private boolean isOfAnOpening() {
+    Optional<String> part = row.text("part").filter(text -> !Meets.isNothing(text));
+    List<String> words = new ArrayList<>(List.of("none"));
+    words.addAll(Opening.Kind.words());
+    part.ifPresent(text -> row.word("part", text, Opening.Kind::from, words));
+    return part.isPresent();
   }
 
   private void put(Map<String, PlaneNotes> planes, String plane, SideNotes side) {

@@ -12,30 +12,40 @@ import squaresheet.roof.PlaneNotes.SideNotes;
 import squaresheet.units.Length;
 
 /**
- * An edge measured with the tape, to be found among the sides of its planes.
+ * An edge measured with the tape, or of which only is said what it meets, to be found among the sides of its planes.
  *
  * @param kind what it is
  * @param plane the plane it was measured on, which may name a side: {@code B / left}
- * @param meets the plane on its other side, or empty
- * @param length by the tape
+ * @param meets the plane on its other side, none, or empty
+ * @param length by the tape, where it was measured
  */
-record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
+record TapedEdge(EdgeKind kind, String plane, String meets, Optional<Length> length) {
 
   static Optional<TapedEdge> read(RowReader row) {
     Optional<EdgeKind> kind =
         row.text("edge").flatMap(text -> row.word("edge", text, EdgeKind::from, EdgeKind.words()));
-    Optional<Length> length = row.length("length");
+    Optional<Length> length = row.lengthIfAny("length");
     String plane = row.text("plane").orElse("");
     String side = row.text("side").map(text -> " / " + text).orElse("");
     String meets = row.text("meets").orElse("");
     return row.isWhole() && kind.isPresent()
-        ? Optional.of(new TapedEdge(kind.get(), plane + side, meets, length.orElseThrow()))
+        ? Optional.of(new TapedEdge(kind.get(), plane + side, meets, length))
         : Optional.empty();
   }
 
-  /** Puts the length on the one side it can belong to; false where there is none, or no telling which. */
+  /** Puts what is known on the one side it can belong to; false where there is none, or no telling which. */
   boolean placeOn(Map<String, PlaneNotes> planes) {
     return placeOn(planes, plane, meets) || (!meets.isEmpty() && placeOn(planes, meets, plane));
+  }
+
+  /** What to say where it finds no place. */
+  String unplaced() {
+    boolean two = Meets.read(meets) instanceof Meets.Named;
+    String planes = two ? "neither '" + plane + "' nor '" + meets + "'" : "'" + plane + "'";
+    String alone = Meets.isNothing(meets) ? " that may meet none" : "";
+    return "an edge under this heading must belong to one side of a plane, but " + planes + " has "
+        + (two ? "" : "not ") + "just one " + kind + " left for it" + alone
+        + "; the row is not used";
   }
 
   private boolean placeOn(Map<String, PlaneNotes> planes, String here, String there) {
@@ -48,7 +58,7 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
     List<String> sides = slash < 0
         ? sides(notes, there)
         : List.of(here.substring(slash + 1).strip().toLowerCase(Locale.ROOT));
-    if (sides.size() != 1) {
+    if (sides.size() != 1 || !mayMeet(notes, sides.get(0), there)) {
       return false;
     }
     planes.put(key(name), measured(notes, sides.get(0), there));
@@ -59,7 +69,7 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
     return plane.strip().toLowerCase(Locale.ROOT);
   }
 
-  /** The sides of this kind that are not measured yet; those that already name the other plane before the others. */
+  /** The sides of this kind that are not measured yet and may meet the other plane; those that name it before the others. */
   private List<String> sides(PlaneNotes notes, String other) {
     List<String> names = notes.shape().sideNames();
     List<EdgeKind> usual = notes.shape().usualKinds();
@@ -68,17 +78,28 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
     for (int i = 0; i < names.size(); i++) {
       Optional<SideNotes> said = said(notes, names.get(i));
       EdgeKind is = said.flatMap(SideNotes::kind).orElse(usual.get(i));
-      boolean free = said.flatMap(SideNotes::taped).isEmpty();
-      if (is == kind && free) {
-        String side = names.get(i);
-        fitting.add(side);
-        said.map(SideNotes::meets)
-            .filter(meets ->
-                meets instanceof Meets.Named named && key(named.plane()).equals(key(other)))
-            .ifPresent(meets -> naming.add(side));
+      boolean free = length.isEmpty() || said.flatMap(SideNotes::taped).isEmpty();
+      if (is == kind && free && mayMeet(notes, names.get(i), other)) {
+        fitting.add(names.get(i));
+        if (!(notes.meets(names.get(i)) instanceof Meets.Unsaid)) {
+          naming.add(names.get(i));
+        }
       }
     }
-    return naming.size() == 1 ? naming : fitting;
+    return naming.size() == 1 && !other.isBlank() ? naming : fitting;
+  }
+
+  /** Whether what is said of the side agrees with what the tape's row says. */
+  private static boolean mayMeet(PlaneNotes notes, String side, String other) {
+    Meets meets = notes.meets(side);
+    return meets instanceof Meets.Unsaid
+        || other.isBlank()
+        || partner(meets).equals(partner(Meets.read(other)));
+  }
+
+  /** The plane on the other side as it is compared: in any letter case, and without its side. */
+  private static String partner(Meets meets) {
+    return meets instanceof Meets.Named named ? key(named.plane()) : meets.written();
   }
 
   private static Optional<SideNotes> said(PlaneNotes notes, String side) {
@@ -95,7 +116,7 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Length length) {
     Meets meets = unsaid && !other.isBlank() ? Meets.read(other) : before.meets();
     List<SideNotes> others = new ArrayList<>(notes.sides());
     others.remove(before);
-    others.add(before.taped(length).with(meets));
+    others.add(length.map(before::taped).orElse(before).with(meets));
     return new PlaneNotes(
         notes.id(),
         notes.shape(),

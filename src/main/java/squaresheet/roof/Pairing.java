@@ -47,11 +47,7 @@ final class Pairing {
   private void await(Plane plane) {
     PlaneNotes notes = written.get(Words.plain(plane.id()));
     for (Side side : plane.sides()) {
-      PlaneNotes.Meets meets = notes.sides().stream()
-          .filter(note -> note.side().equals(side.name()))
-          .map(PlaneNotes.SideNotes::meets)
-          .findFirst()
-          .orElse(new PlaneNotes.Meets.Unsaid());
+      PlaneNotes.Meets meets = notes.meets(side.name());
       if (side.kind().isShared() && !(meets instanceof PlaneNotes.Meets.Nothing)) {
         waiting.put(side, meets);
       } else if (meets instanceof PlaneNotes.Meets.Named named) {

@@ -56,6 +56,15 @@ public record PlaneNotes(
     return new PlaneNotes(id, shape, measured, pitch, sides, more, places);
   }
 
+  /** What was said about the plane on the other side of one of its sides. */
+  public Meets meets(String side) {
+    return sides.stream()
+        .filter(note -> note.side().equals(side))
+        .map(SideNotes::meets)
+        .findFirst()
+        .orElse(new Meets.Unsaid());
+  }
+
   /** The place of a property: the one given, else that of the plane, else the plane itself. */
   public Where at(String property) {
     Where plane = places.getOrDefault("plane", new Where.OfItem("plane " + id, property));
@@ -114,11 +123,24 @@ public record PlaneNotes(
   /** What was said about the plane on the other side of an edge. */
   public sealed interface Meets {
 
+    /** What {@link #read} reads as this. */
+    String written();
+
     /** Nothing; a partner is looked for. */
-    record Unsaid() implements Meets {}
+    record Unsaid() implements Meets {
+      @Override
+      public String written() {
+        return "";
+      }
+    }
 
     /** There is none, as at the ridge of a shed roof. */
-    record Nothing() implements Meets {}
+    record Nothing() implements Meets {
+      @Override
+      public String written() {
+        return "none";
+      }
+    }
 
     /**
      * The plane of that name.
@@ -132,6 +154,11 @@ public record PlaneNotes(
         plane = plane.strip();
         side = Words.plain(side);
       }
+
+      @Override
+      public String written() {
+        return side.isEmpty() ? plane : plane + " / " + side;
+      }
     }
 
     /** Reads a cell: empty is unsaid, {@code none} or {@code -} is nothing, else a plane's name, or {@code B / left}. */
@@ -140,13 +167,18 @@ public record PlaneNotes(
       if (stripped.isEmpty()) {
         return new Unsaid();
       }
-      if (stripped.equals("-") || Words.plain(stripped).equals("none")) {
+      if (isNothing(stripped)) {
         return new Nothing();
       }
       int slash = stripped.indexOf('/');
       return slash < 0
           ? new Named(stripped, "")
           : new Named(stripped.substring(0, slash), stripped.substring(slash + 1));
+    }
+
+    /** Whether the text says that an edge meets no other plane. */
+    static boolean isNothing(String text) {
+      return text.strip().equals("-") || Words.plain(text).equals("none");
     }
   }
 

@@ -39,6 +39,13 @@ final class RoofResolver {
           plane.at("name"), "a plane must have a name, but this one has none; it is left out"));
       return;
     }
+    if (PlaneNotes.Meets.isNothing(plane.id())) {
+      findings.add(RoofFindings.plane(
+          plane.at("name"),
+          "a plane must not be called '" + plane.id()
+              + "', the word for an edge that meets no plane; it is left out"));
+      return;
+    }
     if (written.putIfAbsent(key, plane) != null) {
       findings.add(RoofFindings.sameName(
           plane.at("name"),

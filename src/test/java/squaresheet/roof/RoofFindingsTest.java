@@ -322,6 +322,16 @@ class RoofFindingsTest {
   }
 
   @Test
+  void what_an_edge_meets_is_read_as_it_is_written() {
+    assertThat(List.of(
+            new Meets.Unsaid(),
+            new Meets.Nothing(),
+            new Meets.Named("B", ""),
+            new Meets.Named("B", "left")))
+        .allSatisfy(meets -> assertThat(Meets.read(meets.written())).isEqualTo(meets));
+  }
+
+  @Test
   void a_partner_reads_as_people_write_it() {
     assertThat(Meets.read("")).isEqualTo(new Meets.Unsaid());
     assertThat(Meets.read(" None ")).isEqualTo(new Meets.Nothing());
