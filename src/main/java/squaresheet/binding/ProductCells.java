@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import squaresheet.product.Cap;
+import squaresheet.product.Catalogue;
 import squaresheet.product.EdgeMetal;
 import squaresheet.product.Fastener;
 import squaresheet.product.Product;
@@ -32,7 +33,18 @@ final class ProductCells {
     text("note", label.note());
   }
 
-  static Map<String, Content> of(Product product) {
+  /** The row of a product; numbers that its kind has no use for stand there as typed. */
+  static Map<String, Content> of(Catalogue catalogue, Product product) {
+    Map<String, Content> cells = of(product);
+    catalogue
+        .unused()
+        .getOrDefault(product.id(), Map.of())
+        .forEach((column, number) ->
+            cells.putIfAbsent(column, new Content.Numeric(number.doubleValue())));
+    return cells;
+  }
+
+  private static Map<String, Content> of(Product product) {
     ProductCells row = new ProductCells(product);
     if (product instanceof Shingle shingle) {
       row.shingle(shingle);

@@ -95,7 +95,8 @@ final class ProductsSheet {
   private Entry cell(int item, String column) {
     Optional<Content> content = products.isEmpty()
         ? Optional.empty()
-        : Optional.ofNullable(ProductCells.of(products.get(item)).get(column));
+        : Optional.ofNullable(
+            ProductCells.of(parts.catalogue(), products.get(item)).get(column));
     return content
         .map(it -> Entry.of(it).as(squaresheet.sheet.Role.INPUT).format(format(it)))
         .orElseGet(Entries::blankInput);

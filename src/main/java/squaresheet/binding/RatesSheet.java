@@ -86,8 +86,7 @@ final class RatesSheet {
 
   private void number(String name, String heading, double width, Function<Rate, BigDecimal> of) {
     table.add(Column.of(name, heading, width, item -> row(item)
-        .map(rate -> Math.min(OPEN, of.apply(rate).doubleValue()))
-        .map(value -> Entries.input(value, "General"))
+        .map(rate -> Entries.input(of.apply(rate).doubleValue(), "General"))
         .orElseGet(Entries::blankInput)));
   }
 

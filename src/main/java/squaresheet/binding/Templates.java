@@ -76,7 +76,8 @@ public final class Templates {
     List<String> headings = Catalogue.headings();
     headings(sheet, headings);
     for (int item = 0; item < catalogue.products().size(); item++) {
-      Map<String, Content> cells = ProductCells.of(catalogue.products().get(item));
+      Map<String, Content> cells =
+          ProductCells.of(catalogue, catalogue.products().get(item));
       for (int at = 0; at < headings.size(); at++) {
         Content content = cells.getOrDefault(headings.get(at), new Content.Blank());
         sheet.put(new Ref(1 + item, at), Entry.of(content).as(Role.INPUT));

@@ -22,6 +22,9 @@ final class Complaints {
   static final CheckInfo RATE_UNIT =
       new CheckInfo("rate-unit-off", Severity.ERROR, "A rate is not for the unit of its quantity");
 
+  static final CheckInfo COLUMN_UNKNOWN = new CheckInfo(
+      "list-column-unknown", Severity.WARNING, "A column of a list is not understood");
+
   static final CheckInfo DISCOUNT_OVER_PRICE =
       new CheckInfo("discount-over-price", Severity.ERROR, "The discount is larger than the price");
 

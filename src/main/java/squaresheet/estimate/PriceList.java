@@ -47,18 +47,20 @@ public record PriceList(Map<String, Price> prices) {
 
   private static final int DECIMALS = 4;
 
-  private static final List<String> NEEDED = List.of("product", "price", "per");
+  private static final Table.Shape SHAPE = new Table.Shape(
+      "the price list",
+      Complaints.PRICE_NOT_READ,
+      List.of("product", "price", "per"),
+      List.of("category", "cost_code", "effective", "source", "note"));
 
   /** Reads a table of prices in this currency. Prices that cannot be read are left out and said. */
   public static Read<PriceList> read(String text, String file, String currency) {
-    return read(
-        Table.read(text, file, "the price list", Complaints.PRICE_NOT_READ, NEEDED), currency);
+    return read(Table.read(text, file, SHAPE), currency);
   }
 
   /** The same of rows that stand elsewhere, such as on a sheet. */
   public static Read<PriceList> read(List<Catalogue.Row> rows, Where table, String currency) {
-    return read(
-        Table.of(rows, table, "the price list", Complaints.PRICE_NOT_READ, NEEDED), currency);
+    return read(Table.of(rows, table, SHAPE), currency);
   }
 
   private static Read<PriceList> read(Read<List<Table.Line>> table, String currency) {
@@ -66,7 +68,7 @@ public record PriceList(Map<String, Price> prices) {
       return Read.nothing(table.findings());
     }
     Map<String, Price> prices = new LinkedHashMap<>();
-    List<Finding> findings = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>(table.findings());
     for (Table.Line line : table.value().get()) {
       String says = take(line, currency, prices);
       if (!says.isEmpty()) {

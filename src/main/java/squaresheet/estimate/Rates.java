@@ -19,8 +19,18 @@ import squaresheet.units.Money;
  */
 public record Rates(Map<String, Money> crews, List<Rate> rates) {
 
-  private static final List<String> NEEDED =
-      List.of("item", "category", "quantity", "amount", "unit", "crew");
+  private static final Table.Shape SHAPE = new Table.Shape(
+      "the table of rates",
+      Complaints.RATE_NOT_READ,
+      List.of("item", "category", "quantity", "amount", "unit", "crew"),
+      List.of(
+          "pitch_from_in_per_12",
+          "pitch_below_in_per_12",
+          "stories_from",
+          "stories_below",
+          "cost_code",
+          "source",
+          "note"));
 
   public Rates {
     crews = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(crews));
@@ -29,14 +39,12 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
 
   /** Reads a table of rates in this currency. Rates that cannot be read are left out and said. */
   public static Read<Rates> read(String text, String file, String currency) {
-    return read(
-        Table.read(text, file, "the table of rates", Complaints.RATE_NOT_READ, NEEDED), currency);
+    return read(Table.read(text, file, SHAPE), currency);
   }
 
   /** The same of rows that stand elsewhere, such as on a sheet. */
   public static Read<Rates> read(List<Catalogue.Row> rows, Where table, String currency) {
-    return read(
-        Table.of(rows, table, "the table of rates", Complaints.RATE_NOT_READ, NEEDED), currency);
+    return read(Table.of(rows, table, SHAPE), currency);
   }
 
   private static Read<Rates> read(Read<List<Table.Line>> table, String currency) {
@@ -45,7 +53,7 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
     }
     Map<String, Money> crews = new LinkedHashMap<>();
     List<Rate> rates = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>(table.findings());
     for (Table.Line line : table.value().get()) {
       RateReader reader = new RateReader(line);
       if (reader.isCrew()) {

@@ -8,9 +8,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.product.Catalogue;
@@ -37,9 +40,18 @@ final class Table {
     }
   }
 
-  /** The lines of a table that has these columns at least. */
-  static Read<List<Line>> read(
-      String text, String file, String what, CheckInfo card, List<String> needed) {
+  /**
+   * What a table is like.
+   *
+   * @param what what it is called
+   * @param card what is said of one that cannot be read
+   * @param needed the columns it must have
+   * @param others the columns it may have besides; what else stands there is said and not read
+   */
+  record Shape(String what, CheckInfo card, List<String> needed, List<String> others) {}
+
+  /** The lines of a table of that shape. */
+  static Read<List<Line>> read(String text, String file, Shape shape) {
     List<Line> lines = new ArrayList<>();
     try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
         .commentStrategy(CommentStrategy.SKIP)
@@ -47,36 +59,48 @@ final class Table {
       csv.forEach(record -> lines.add(line(record, file)));
     } catch (IOException | CsvParseException broken) {
       return Read.nothing(new Finding(
-          card,
+          shape.card(),
           new Where.InFile(file),
-          what + " must be a table of comma-separated values with one heading line, but is not: "
+          shape.what()
+              + " must be a table of comma-separated values with one heading line, but is not: "
               + broken.getMessage()));
     }
-    return checked(lines, new Where.InFile(file), what, card, needed);
+    return checked(lines, new Where.InFile(file), shape);
   }
 
   /** The same of rows that stand elsewhere than in a text file, such as on a sheet. */
-  static Read<List<Line>> of(
-      List<Catalogue.Row> rows, Where table, String what, CheckInfo card, List<String> needed) {
+  static Read<List<Line>> of(List<Catalogue.Row> rows, Where table, Shape shape) {
     List<Line> lines =
         rows.stream().map(row -> new Line(row.cells(), row.places())).toList();
-    return checked(lines, table, what, card, needed);
+    return checked(lines, table, shape);
   }
 
-  private static Read<List<Line>> checked(
-      List<Line> lines, Where table, String what, CheckInfo card, List<String> needed) {
-    List<String> missing = lines.isEmpty()
-        ? needed
-        : needed.stream()
-            .filter(column -> !lines.get(0).cells().containsKey(column))
-            .toList();
+  private static Read<List<Line>> checked(List<Line> lines, Where table, Shape shape) {
+    Set<String> there = lines.isEmpty() ? Set.of() : lines.get(0).cells().keySet();
+    List<String> missing =
+        shape.needed().stream().filter(column -> !there.contains(column)).toList();
     return missing.isEmpty()
-        ? Read.of(List.copyOf(lines))
+        ? Read.of(List.copyOf(lines), strangers(there, table, shape))
         : Read.nothing(new Finding(
-            card,
+            shape.card(),
             table,
-            what + " must have a line or more under the columns " + String.join(", ", needed)
-                + ", but lacks " + String.join(" and ", missing)));
+            shape.what() + " must have a line or more under the columns "
+                + String.join(", ", shape.needed()) + ", but lacks "
+                + String.join(" and ", missing)));
+  }
+
+  private static List<Finding> strangers(Set<String> there, Where table, Shape shape) {
+    List<String> known =
+        Stream.concat(shape.needed().stream(), shape.others().stream()).toList();
+    return there.stream()
+        .filter(column -> !column.isBlank() && !known.contains(column.strip()))
+        .sorted()
+        .map(column -> new Finding(
+            Complaints.COLUMN_UNKNOWN,
+            table,
+            "no column '" + column + "' of " + shape.what() + ", so it is not read"
+                + Neighbours.sentence(column, known)))
+        .toList();
   }
 
   private static Line line(NamedCsvRecord record, String file) {

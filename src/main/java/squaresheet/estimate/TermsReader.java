@@ -35,7 +35,11 @@ final class TermsReader {
       "tax_rounding",
       "payment: …");
 
-  private static final List<String> NEEDED = List.of("name", "value");
+  private static final Table.Shape SHAPE = new Table.Shape(
+      "the terms",
+      Complaints.TERMS,
+      List.of("name", "value"),
+      List.of("cost_code", "source", "note"));
 
   private final String file;
   private final Map<String, Table.Line> lines = new LinkedHashMap<>();
@@ -47,12 +51,12 @@ final class TermsReader {
   }
 
   Read<Terms> read(String text) {
-    return read(Table.read(text, file, "the terms", Complaints.TERMS, NEEDED));
+    return read(Table.read(text, file, SHAPE));
   }
 
   /** The same of rows that stand elsewhere, such as on a sheet. */
   Read<Terms> read(List<Catalogue.Row> rows, Where table) {
-    return read(Table.of(rows, table, "the terms", Complaints.TERMS, NEEDED));
+    return read(Table.of(rows, table, SHAPE));
   }
 
   private Read<Terms> read(Read<List<Table.Line>> table) {
@@ -61,7 +65,9 @@ final class TermsReader {
     }
     table.value().get().forEach(this::take);
     Optional<Terms> terms = terms();
-    return terms.isPresent() && findings.isEmpty() ? Read.of(terms.get()) : Read.nothing(findings);
+    boolean whole = terms.isPresent() && findings.isEmpty();
+    findings.addAll(table.findings());
+    return whole ? Read.of(terms.get(), findings) : Read.nothing(findings);
   }
 
   private void take(Table.Line line) {

@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,15 +25,22 @@ import squaresheet.finding.Where;
  * lines starting with # skipped.
  *
  * @param products in the order of the table
+ * @param unused by product and heading, the numbers that stand in its row but say nothing about its kind, such as a coverage
  */
-public record Catalogue(List<Product> products) {
+public record Catalogue(List<Product> products, Map<String, Map<String, BigDecimal>> unused) {
 
   public Catalogue {
     products = List.copyOf(products);
+    unused = Map.copyOf(unused);
     if (products.stream().map(Product::id).distinct().count() < products.size()) {
       throw new IllegalArgumentException(
           "every product must have an id of its own, but two share one");
     }
+  }
+
+  /** A catalogue of products without any number beside those that they use. */
+  public Catalogue(List<Product> products) {
+    this(products, Map.of());
   }
 
   /**

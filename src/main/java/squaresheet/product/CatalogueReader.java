@@ -1,9 +1,12 @@
 package squaresheet.product;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
@@ -20,6 +23,7 @@ final class CatalogueReader {
   private final Headings headings;
   private final Where table;
   private final Map<String, Product> products = new LinkedHashMap<>();
+  private final Map<String, Map<String, BigDecimal>> unused = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
   CatalogueReader(List<String> texts, Where table) {
@@ -39,7 +43,7 @@ final class CatalogueReader {
     rows.forEach(this::row);
     return products.isEmpty()
         ? Read.nothing(findings)
-        : Read.of(new Catalogue(List.copyOf(products.values())), findings);
+        : Read.of(new Catalogue(List.copyOf(products.values()), unused), findings);
   }
 
   private Read<Catalogue> refuse(String sentence) {
@@ -62,8 +66,24 @@ final class CatalogueReader {
             Complaints.NOT_READ,
             "id",
             "id must be used once, but '" + product.id() + "' stands above already");
+      } else {
+        unused(product, line);
       }
     });
     findings.addAll(line.findings());
+  }
+
+  private void unused(Product product, Line line) {
+    Set<String> used = ProductWriter.cells(product).keySet();
+    Map<String, BigDecimal> numbers = new HashMap<>();
+    for (String column : Headings.numbers()) {
+      String heading = Headings.written(column);
+      if (!used.contains(heading)) {
+        line.unused(column).ifPresent(number -> numbers.put(heading, number));
+      }
+    }
+    if (!numbers.isEmpty()) {
+      unused.put(product.id(), Map.copyOf(numbers));
+    }
   }
 }

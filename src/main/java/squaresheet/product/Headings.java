@@ -82,10 +82,24 @@ final class Headings {
         .toList();
   }
 
+  /** The columns that hold numbers. */
+  static List<String> numbers() {
+    List<String> words = List.of("id", "kind", "description", "pack", "source", "note");
+    return COLUMNS.keySet().stream().filter(column -> !words.contains(column)).toList();
+  }
+
+  /** Whether a column holds lengths. */
+  static boolean isLength(String column) {
+    return COLUMNS.get(column).equals(LENGTH);
+  }
+
+  /** The heading of a column in a catalogue that is written. */
+  static String written(String column) {
+    return written(column, COLUMNS.get(column).get(0));
+  }
+
   /** The headings of a catalogue that is written. */
   static List<String> all() {
-    return COLUMNS.entrySet().stream()
-        .map(column -> written(column.getKey(), column.getValue().get(0)))
-        .toList();
+    return COLUMNS.keySet().stream().map(Headings::written).toList();
   }
 }

@@ -184,6 +184,21 @@ final class Line {
     return number.orElse(otherwise);
   }
 
+  /** A number that this kind of product has no use for, in the unit that a catalogue is written in. */
+  Optional<BigDecimal> unused(String column) {
+    String text = text(column);
+    if (Headings.isLength(column)) {
+      return plainLength(text, unitOf(column))
+          .or(() -> tapeLength(text))
+          .map(length -> BigDecimal.valueOf(length.toInches()));
+    }
+    return number(text).map(number -> switch (unitOf(column)) {
+      case "kg" -> weight(column).pounds();
+      case "sq_cm" -> squareInches(column);
+      default -> number;
+    });
+  }
+
   Pitch pitch(String column, Pitch otherwise) {
     String text = text(column);
     if (text.isEmpty()) {
