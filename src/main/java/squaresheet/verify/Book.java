@@ -17,6 +17,7 @@ import squaresheet.formula.Formula;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
+import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
 /** A workbook to be verified, with what follows from it: formulas read, values worked out anew, who reads whom. */
@@ -157,14 +158,18 @@ final class Book {
     return List.copyOf(tabs.values());
   }
 
+  /** The sheet of that name; an empty one where a formula or a name speaks of one that is not there. */
   Tab tab(String sheet) {
-    return Optional.ofNullable(tabs.get(sheet)).orElseThrow();
+    return Optional.ofNullable(tabs.get(sheet))
+        .orElseGet(() -> new Tab(this, Sheet.builder(sheet).build()));
   }
 
-  /** The cells that a name of the whole workbook stands for. */
+  /** The cells that a name of the whole workbook stands for, where their sheet is there. */
   Optional<Cells> named(String name) {
-    return workbook().name(name).flatMap(it -> it.cell().flatMap(cell -> it.block()
-        .map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
+    return workbook().name(name).flatMap(it -> it.cell()
+        .filter(cell -> workbook().sheet(cell.sheet()).isPresent())
+        .flatMap(
+            cell -> it.block().map(block -> new Cells(references.tab(cell.sheet(), cell), block))));
   }
 
   Cell cell(Address address) {

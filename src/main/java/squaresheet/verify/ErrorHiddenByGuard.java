@@ -8,7 +8,7 @@ import squaresheet.finding.Severity;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 
-/** Does an IFERROR stand over a reference that no longer exists? */
+/** Does an IFERROR or an ISERROR stand over a reference that no longer exists? */
 final class ErrorHiddenByGuard implements Check<FormulaCell> {
 
   private static final CheckInfo INFO = new CheckInfo(
@@ -21,12 +21,15 @@ final class ErrorHiddenByGuard implements Check<FormulaCell> {
 
   @Override
   public Stream<Finding> examine(FormulaCell cell) {
-    return cell.calls("IFERROR", "IFNA")
+    return guarded(cell).limit(1).map(guarded -> says(cell, guarded));
+  }
+
+  /** What is broken under a guard. */
+  static Stream<Node> guarded(FormulaCell cell) {
+    return cell.calls("IFERROR", "IFNA", "ISERROR", "ISERR", "ISREF")
         .filter(call -> !call.arguments().isEmpty())
         .map(call -> call.arguments().get(0))
-        .filter(guarded -> Nodes.any(guarded, BrokenReference::isBroken))
-        .limit(1)
-        .map(guarded -> says(cell, guarded));
+        .filter(guarded -> BrokenReference.isIn(cell.book(), guarded));
   }
 
   private static Finding says(FormulaCell cell, Node guarded) {

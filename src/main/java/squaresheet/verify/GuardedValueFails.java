@@ -28,7 +28,7 @@ final class GuardedValueFails implements Check<FormulaCell> {
     return cell.calls("IFERROR", "IFNA")
         .filter(call -> !call.arguments().isEmpty())
         .map(call -> call.arguments().get(0))
-        .filter(guarded -> !Nodes.any(guarded, BrokenReference::isBroken))
+        .filter(guarded -> !BrokenReference.isIn(cell.book(), guarded))
         .filter(
             guarded -> cell.book().reckoning().evaluate(guarded, cell.at()) instanceof Value.Fault)
         .filter(guarded -> isFilledIn(cell, guarded))

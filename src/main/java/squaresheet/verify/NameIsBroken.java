@@ -7,11 +7,11 @@ import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.sheet.Address;
 
-/** Does a formula use a name whose cells were deleted? */
+/** Does a formula use a name whose cells are not there? */
 final class NameIsBroken implements Check<DefinedName> {
 
-  private static final CheckInfo INFO =
-      new CheckInfo("name-is-broken", Severity.ERROR, "A defined name points to deleted cells");
+  private static final CheckInfo INFO = new CheckInfo(
+      "name-is-broken", Severity.ERROR, "A defined name points to cells that are not there");
 
   @Override
   public CheckInfo info() {
@@ -20,14 +20,18 @@ final class NameIsBroken implements Check<DefinedName> {
 
   @Override
   public Stream<Finding> examine(DefinedName name) {
-    return name.name().text().contains("#REF!")
+    boolean lost = name.name()
+        .cell()
+        .filter(cell -> name.book().workbook().sheet(cell.sheet()).isEmpty())
+        .isPresent();
+    return lost || name.name().text().contains("#REF!")
         ? name.users().limit(1).map(user -> says(name, user))
         : Stream.empty();
   }
 
   private static Finding says(DefinedName name, Address user) {
     String says = "uses the name " + name.name().name() + ", which stands for "
-        + name.name().text() + ": its cells were deleted; point the name to the right cells";
+        + name.name().text() + ": its cells are not there; point the name to the right cells";
     return Says.about(INFO, name.book(), user, says);
   }
 }
