@@ -4,11 +4,13 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The program as a whole: its commands, and what becomes of a wrong one. */
@@ -64,13 +66,11 @@ final class Squaresheet implements Callable<Integer> {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
         .setParameterExceptionHandler((wrong, given) -> refuse(console, wrong))
-        .setExecutionExceptionHandler((failure, command, parsed) -> fail(console, failure));
+        .setExecutionExceptionHandler((failure, command, parsed) -> fail(console, failure, parsed));
     try {
       return line.execute(args);
     } catch (OutOfMemoryError | StackOverflowError tooMuch) {
-      console.complain(
-          "it could not be done, because a workbook asks for more than the memory given to this program ("
-              + (Runtime.getRuntime().maxMemory() >> 20) + " MB)");
+      console.complain(named(line.getParseResult()) + Guard.tooMuch());
       return Exit.FAILED.code();
     }
   }
@@ -81,14 +81,25 @@ final class Squaresheet implements Callable<Integer> {
     return Exit.WRONG_USE.code();
   }
 
-  private static int fail(Console console, Exception failure) {
+  private static int fail(Console console, Exception failure, ParseResult parsed) {
     if (failure instanceof CannotBeDone told) {
       console.complain(told.getMessage());
       return told.exit().code();
     }
-    console.complain("it could not be done, through no fault of yours: " + failure
-        + "; please report this with the command you gave");
+    console.complain(named(parsed) + Guard.fault(failure));
     return Exit.FAILED.code();
+  }
+
+  /** The files that a command was given, before what is said of them. */
+  private static String named(ParseResult parsed) {
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    String files = last.matchedPositionals().stream()
+        .flatMap(given -> given.stringValues().stream())
+        .collect(Collectors.joining(", "));
+    return files.isEmpty() ? "" : files + ": ";
   }
 
   @Override

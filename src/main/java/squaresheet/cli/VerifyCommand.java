@@ -46,7 +46,9 @@ final class VerifyCommand implements Callable<Integer> {
     Exit exit = Exit.FINE;
     Rulebook rulebook = company.rulebook(console);
     for (Path file : files) {
-      exit = exit.and(verify(file, rulebook));
+      Read<Exit> done = Guard.over(file, () -> verify(file, rulebook));
+      console.say(done.findings());
+      exit = exit.and(done.value().orElse(Exit.FAILED));
     }
     return exit.code();
   }

@@ -1,0 +1,46 @@
+package squaresheet.cli;
+
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import squaresheet.finding.CheckInfo;
+import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
+import squaresheet.finding.Severity;
+import squaresheet.finding.Where;
+
+/** Keeps what goes wrong at one file from the others: it becomes a finding that names the file. */
+final class Guard {
+
+  private static final CheckInfo NOT_DONE =
+      new CheckInfo("file-not-done", Severity.ERROR, "A file could not be gone through to its end");
+
+  private Guard() {}
+
+  /** What comes of a file; where nothing does, why. */
+  static <T> Read<T> over(Path file, Supplier<T> work) {
+    try {
+      return Read.of(work.get());
+    } catch (CannotBeDone told) {
+      return not(file, told.getMessage());
+    } catch (RuntimeException broken) {
+      return not(file, fault(broken));
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      return not(file, tooMuch());
+    }
+  }
+
+  private static <T> Read<T> not(Path file, String says) {
+    return Read.nothing(new Finding(NOT_DONE, new Where.InFile(Books.name(file)), says));
+  }
+
+  /** What is said of a fault of the program. */
+  static String fault(Exception broken) {
+    return "it could not be done, through no fault of yours: " + broken + "; please report this";
+  }
+
+  /** What is said where memory did not do. */
+  static String tooMuch() {
+    return "it could not be done, because a workbook asks for more than the memory given to this program ("
+        + (Runtime.getRuntime().maxMemory() >> 20) + " MB)";
+  }
+}
