@@ -3,6 +3,9 @@ package squaresheet.binding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import squaresheet.estimate.Category;
 import squaresheet.estimate.Rate;
 import squaresheet.sheet.Content;
@@ -20,6 +23,9 @@ final class EstimateSheet {
 
   private static final int HEADING = 3;
   private static final String MONEY = "#,##0.00";
+
+  /** What the sum over all categories that are none of ours is called. */
+  static final String OWN = "of your own";
 
   /** The defined names of the sums. */
   static final List<String> SUMS = List.of(
@@ -205,11 +211,7 @@ final class EstimateSheet {
         "line_taxed", "Taxed amount, " + money, 13, item -> Entries.computed(taxed(item), MONEY)));
   }
 
-  private void text(
-      String name,
-      String heading,
-      double width,
-      java.util.function.Function<EstimateLine, String> of) {
+  private void text(String name, String heading, double width, Function<EstimateLine, String> of) {
     table.add(
         Column.of(name, heading, width, item -> Entries.computed(of.apply(lines.get(item)), "@")));
   }
@@ -280,7 +282,7 @@ final class EstimateSheet {
       for (int item = 0; item < lines.size(); item++) {
         boolean surcharge =
             List.of("overhead", "profit", "discount", "tax").contains(lines.get(item).key);
-        last = surcharge || !which.test(Category.MATERIAL) ? last : item;
+        last = surcharge || !which.test(Category.Known.MATERIAL) ? last : item;
       }
       return table.ref(0, "line_amount") + ":" + table.ref(last, "line_amount");
     }
@@ -319,9 +321,13 @@ final class EstimateSheet {
     private void categories() {
       headings("By category", "Amount");
       int first = row;
-      for (Category category : Category.values()) {
+      for (Category category : Category.Known.values()) {
         sum(Entries.label(category.toString()), "SUMIFS(line_amount,line_category," + here() + ")");
       }
+      String others = IntStream.rangeClosed(first + 1, row)
+          .mapToObj(at -> ",line_category,\"<>\"&$A" + at)
+          .collect(Collectors.joining());
+      sum(Entries.label(OWN), "SUMIFS(line_amount" + others + ")");
       foot(first, "category_total");
     }
 

@@ -81,8 +81,13 @@ final class NamedRows {
         text,
         "",
         what + " must be a number of 0 or more, but "
-            + (text.isEmpty() ? "the cell is empty" : "reads '" + text + "'")));
+            + (text.isEmpty() ? "the cell is empty" : "reads '" + text + "'" + made(cell.get()))));
     return Optional.empty();
+  }
+
+  /** The formula that makes what is read. */
+  private String made(Address cell) {
+    return values.isFormula(cell) ? ", which =" + values.cell(cell).formula() + " makes" : "";
   }
 
   /** The text of a named cell; empty where there is none. */

@@ -1,7 +1,6 @@
 package squaresheet.binding;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,10 +48,7 @@ final class PricesSheet {
   }
 
   static List<String> costs() {
-    return Arrays.stream(Category.values())
-        .filter(Category::isCost)
-        .map(Category::toString)
-        .toList();
+    return Category.costs().stream().map(Category::toString).toList();
   }
 
   private Optional<Map.Entry<String, Price>> row(int item) {

@@ -2,12 +2,13 @@ package squaresheet.binding;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import squaresheet.estimate.Category;
 import squaresheet.estimate.Discount;
 import squaresheet.estimate.PriceList;
@@ -53,7 +54,7 @@ final class PricingReader {
     for (int row : rows.rows("price_product", "the products of the price list")) {
       String product = rows.text(row, "price_product");
       Optional<BigDecimal> amount = rows.amount(row, "price_amount", "the price of " + product);
-      Optional<Category> category = category(row, "price_category", "material");
+      Optional<Category> category = category(row, "price_category");
       if (amount.isPresent() && category.isPresent()) {
         PriceList.Price price = new PriceList.Price(
             Money.of(currency, amount.get()),
@@ -72,10 +73,10 @@ final class PricingReader {
     return new PriceList(prices);
   }
 
-  private Optional<Category> category(int row, String column, String usual) {
+  private Optional<Category> category(int row, String column) {
     String text = rows.text(row, column);
     Optional<Category> category =
-        Category.from(text.isEmpty() ? usual : text).filter(Category::isCost);
+        Optional.of(Category.of(text)).filter(it -> it.isCost() && !text.isEmpty());
     if (category.isEmpty()) {
       rows.says(
           rows.where(row, column),
@@ -101,7 +102,7 @@ final class PricingReader {
 
   private Optional<Rate> rate(int row) {
     String item = rows.text(row, "rate_item");
-    Optional<Category> category = category(row, "rate_category", "labour");
+    Optional<Category> category = category(row, "rate_category");
     Optional<BigDecimal> amount = rows.amount(row, "rate_amount", "the rate of " + item);
     Optional<Unit> unit = unit(row);
     if (category.isEmpty() || amount.isEmpty() || unit.isEmpty()) {
@@ -208,16 +209,29 @@ final class PricingReader {
   }
 
   private Tax tax() {
-    Set<Category> taxed = EnumSet.noneOf(Category.class);
+    Map<Category, String> applies = new HashMap<>();
     for (int row : rows.rows("tax_category", "the taxed categories")) {
-      if (rows.text(row, "tax_applies").equalsIgnoreCase("yes")) {
-        Category.from(rows.text(row, "tax_category")).ifPresent(taxed::add);
+      Category category = Category.of(rows.text(row, "tax_category"));
+      if (!category.isBeforeDiscount()) {
+        rows.says(rows.where(row, "tax_category"), "no tax is levied on " + category);
+      } else if (applies.putIfAbsent(category, rows.text(row, "tax_applies")) != null) {
+        rows.says(
+            rows.where(row, "tax_category"),
+            "category must stand once, but '" + category + "' stands above already");
       }
     }
     Tax.RoundingPoint point = rows.text("tax_rounding").equalsIgnoreCase("line")
         ? Tax.RoundingPoint.LINE
         : Tax.RoundingPoint.INVOICE;
-    return new Tax(ratio("tax_rate", "the tax rate"), taxed, point);
+    return new Tax(
+        ratio("tax_rate", "the tax rate"), which(applies, "yes"), which(applies, "no"), point);
+  }
+
+  private static Set<Category> which(Map<Category, String> applies, String answer) {
+    return applies.entrySet().stream()
+        .filter(entry -> entry.getValue().equalsIgnoreCase(answer))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   private List<Terms.Share> shares() {

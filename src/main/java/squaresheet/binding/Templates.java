@@ -29,7 +29,7 @@ public final class Templates {
 
   /** The categories of an estimate, in its order. */
   private static final List<String> CATEGORIES =
-      Arrays.stream(Category.values()).map(Category::toString).toList();
+      Arrays.stream(Category.Known.values()).map(Category::toString).toList();
 
   private Templates() {}
 

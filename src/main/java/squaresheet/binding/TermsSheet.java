@@ -1,6 +1,6 @@
 package squaresheet.binding;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import squaresheet.estimate.Category;
 import squaresheet.estimate.Profit;
@@ -19,6 +19,9 @@ final class TermsSheet {
   static final String NAME = "Terms";
 
   private static final String SHARE = "0.0##%";
+
+  /** Rows for categories of the company's own. */
+  private static final int FREE = 2;
 
   private final Terms terms;
   private final DraftSheet sheet;
@@ -97,21 +100,27 @@ final class TermsSheet {
   }
 
   private void taxed(Draft draft) {
-    List<Category> categories = Arrays.stream(Category.values())
-        .filter(category -> category.compareTo(Category.DISCOUNT) < 0)
-        .toList();
-    TableDraft table = new TableDraft(sheet, row, categories.size());
+    List<Category> categories = new ArrayList<>(List.of(Category.Known.values()));
+    categories.removeIf(category -> !category.isBeforeDiscount());
+    int ours = categories.size();
+    categories.addAll(terms.tax().own());
+    TableDraft table = new TableDraft(sheet, row, categories.size() + FREE);
     table.add(Column.of(
         "tax_category",
-        "Category",
+        "Category, yours too",
         34,
-        item -> Entries.label(categories.get(item).toString())));
+        item -> item < ours
+            ? Entries.label(categories.get(item).toString())
+            : item < categories.size()
+                ? Entries.input(categories.get(item).toString())
+                : Entries.blankInput()));
     table.add(Column.of(
             "tax_applies",
             "Taxed",
             16,
-            item ->
-                Entries.input(terms.tax().taxed().contains(categories.get(item)) ? "yes" : "no"))
+            item -> item < categories.size()
+                ? Entries.input(terms.tax().taxed().contains(categories.get(item)) ? "yes" : "no")
+                : Entries.blankInput())
         .oneOf(List.of("yes", "no")));
     table.write(draft);
     row = table.end() + 1;

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.verify.JobTotal;
 import squaresheet.verify.Totals;
 import squaresheet.verify.Verdict;
 import squaresheet.xlsx.Xlsx;
@@ -61,9 +62,19 @@ final class TotalsCommand implements Callable<Integer> {
         .sums()
         .forEach((currency, sum) -> console.say("total of " + totals.jobs().size()
             + (totals.jobs().size() == 1 ? " job: " : " jobs: ") + sum.show()));
+    totals.jobs().forEach(this::own);
     totals.withheld().forEach(verdict -> console.say("withheld: " + verdict.file()));
     Exit exit = totals.withheld().isEmpty() ? Exit.FINE : Exit.WITHHELD;
     return exit.and(unread ? Exit.FAILED : Exit.FINE).code();
+  }
+
+  private void own(JobTotal job) {
+    job.byOwnCategory().forEach((word, money) -> {
+      if (!word.equals(JobTotal.NOT_SPLIT)) {
+        console.say(
+            job.file() + ": " + money.show() + " are in a category of your own, '" + word + "'");
+      }
+    });
   }
 
   private boolean verify(Path file, Rulebook rulebook) {

@@ -1,47 +1,131 @@
 package squaresheet.estimate;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Set;
 
-/** What a line is for, in the order of the estimate. Text form: {@code labour}. */
-public enum Category {
-  /** What is bought to stay on the roof. */
-  MATERIAL,
-  /** The company's own hours. */
-  LABOUR,
-  /** What is hired to do the work. */
-  EQUIPMENT,
-  /** Taking torn-off material away. */
-  DISPOSAL,
-  /** Work done by others. */
-  SUBCONTRACT,
-  /** Fees of the authority. */
-  PERMIT,
-  /** A share of the company's running cost. */
-  OVERHEAD,
-  /** What is left over when all is paid. */
-  PROFIT,
-  /** What is taken off the price; negative. */
-  DISCOUNT,
-  /** What is collected for the state. */
-  TAX;
+/** What a line is for: one of ours, or a cost that a company calls by a word of its own. Text form: {@code labour}. */
+public sealed interface Category {
+
+  /** The order of the estimate: costs, a company's own behind ours, then what is put on and taken off. */
+  Comparator<Category> ORDER = Comparator.comparing(Category::place)
+      .thenComparing(category -> category instanceof Own)
+      .thenComparing(Category::toString, String.CASE_INSENSITIVE_ORDER);
+
+  /** What a line is for, in the order of the estimate. */
+  enum Known implements Category {
+    /** What is bought to stay on the roof. */
+    MATERIAL("materials", "mat"),
+    /** The company's own hours. */
+    LABOUR("labor", "lab"),
+    /** What is hired to do the work. */
+    EQUIPMENT("equip"),
+    /** Taking torn-off material away. */
+    DISPOSAL("disposals", "dump"),
+    /** Work done by others. */
+    SUBCONTRACT("subcontractor", "sub"),
+    /** Fees of the authority. */
+    PERMIT("permits"),
+    /** A share of the company's running cost. */
+    OVERHEAD,
+    /** What is left over when all is paid. */
+    PROFIT,
+    /** What is taken off the price; negative. */
+    DISCOUNT,
+    /** What is collected for the state. */
+    TAX("sales tax", "vat");
+
+    private final Set<String> alsoCalled;
+
+    Known(String... alsoCalled) {
+      this.alsoCalled = Set.of(alsoCalled);
+    }
+
+    @Override
+    public Known place() {
+      return this;
+    }
+
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    private boolean isCalled(String word) {
+      return toString().equals(word) || alsoCalled.contains(word);
+    }
+  }
+
+  /**
+   * A cost by a company's own word. Two words that differ in the size of their letters only are the same, as they are to the
+   * formulas of a sheet.
+   *
+   * @param word as written
+   */
+  record Own(String word) implements Category {
+
+    public Own {
+      word = word.strip();
+    }
+
+    @Override
+    public Known place() {
+      return Known.PERMIT;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Own own && own.word.equalsIgnoreCase(word);
+    }
+
+    @Override
+    public int hashCode() {
+      return word.toLowerCase(Locale.ROOT).hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return word;
+    }
+  }
+
+  /** The last of ours that stands before it in the estimate, or itself. */
+  Known place();
 
   /** Whether this is a cost of doing the job, as against what is put on or taken off afterwards. */
-  public boolean isCost() {
-    return compareTo(OVERHEAD) < 0;
+  default boolean isCost() {
+    return place().compareTo(Known.OVERHEAD) < 0;
   }
 
-  /** The category of the text form, in any letter case, if there is one. */
-  public static Optional<Category> from(String text) {
-    String plain = text.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values())
-        .filter(category -> category.toString().equals(plain))
-        .findFirst();
+  /** Whether it is part of the price from which a discount is taken. */
+  default boolean isBeforeDiscount() {
+    return place().compareTo(Known.DISCOUNT) < 0;
   }
 
-  @Override
-  public String toString() {
-    return name().toLowerCase(Locale.ROOT);
+  /** What a word stands for, letter by letter but for their size: what is none of ours is a company's own. */
+  static Category of(String word) {
+    String plain = word.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(Known.values())
+        .filter(known -> known.toString().equals(plain))
+        .<Category>map(known -> known)
+        .findFirst()
+        .orElseGet(() -> new Own(word));
+  }
+
+  /** The same of what people write: {@code Labor} and {@code sub} are ours too. */
+  static Category meant(String word) {
+    String plain = word.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(Known.values())
+        .filter(known -> known.isCalled(plain))
+        .<Category>map(known -> known)
+        .findFirst()
+        .orElseGet(() -> new Own(word));
+  }
+
+  /** Those of ours that are a cost. */
+  static List<Known> costs() {
+    return Arrays.stream(Known.values()).filter(Category::isCost).toList();
   }
 }

@@ -25,6 +25,9 @@ final class Complaints {
   static final CheckInfo COLUMN_UNKNOWN = new CheckInfo(
       "list-column-unknown", Severity.WARNING, "A column of a list is not understood");
 
+  static final CheckInfo CATEGORY_NOT_ON_TERMS = new CheckInfo(
+      "category-not-on-terms", Severity.ERROR, "A category of one's own and the terms do not fit");
+
   static final CheckInfo DISCOUNT_OVER_PRICE =
       new CheckInfo("discount-over-price", Severity.ERROR, "The discount is larger than the price");
 

@@ -1,7 +1,6 @@
 package squaresheet.estimate;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +60,7 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
     RateLines work = new RateLines(takeoff, rates, terms.currency());
     lines.addAll(work.lines());
     findings.addAll(work.findings());
+    findings.addAll(new OwnCategories(prices, rates, terms.tax()).of(lines));
     Estimate estimate = of(lines, terms);
     estimate.negativeTotal().ifPresent(findings::add);
     return Read.of(estimate, findings);
@@ -70,9 +70,10 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
     if (total().amount().signum() >= 0) {
       return Optional.empty();
     }
-    String says = "a discount of " + sum(lines(Category.DISCOUNT)).negated().show()
-        + " must be no more than the price, " + price().show() + ", but leaves the customer "
-        + total().show();
+    String says =
+        "a discount of " + sum(lines(Category.Known.DISCOUNT)).negated().show()
+            + " must be no more than the price, " + price().show() + ", but leaves the customer "
+            + total().show();
     return Optional.of(new Finding(
         Complaints.DISCOUNT_OVER_PRICE, new Where.OfItem("job", "estimate_total"), says));
   }
@@ -94,19 +95,17 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
 
   /** The price before discount and tax. */
   public Money price() {
-    return sum(lines.stream()
-        .filter(line -> line.category().compareTo(Category.DISCOUNT) < 0)
-        .toList());
+    return sum(lines.stream().filter(line -> line.category().isBeforeDiscount()).toList());
   }
 
   /** The lines of one category. */
   public List<Line> lines(Category category) {
-    return lines.stream().filter(line -> line.category() == category).toList();
+    return lines.stream().filter(line -> line.category().equals(category)).toList();
   }
 
   /** Footing: the sum of the lines of each category that has any. */
   public Map<Category, Money> byCategory() {
-    Map<Category, Money> sums = new EnumMap<>(Category.class);
+    Map<Category, Money> sums = new TreeMap<>(Category.ORDER);
     lines.forEach(line -> sums.merge(line.category(), line.amount(), Money::plus));
     return sums;
   }

@@ -86,7 +86,7 @@ public record PriceList(Map<String, Price> prices) {
     if (amount.isEmpty()) {
       return "the price of " + product + " must be a number like 34.50, but reads '" + number + "'";
     }
-    if (Category.from(category).filter(Category::isCost).isEmpty()) {
+    if (!Category.meant(category).isCost()) {
       return "the category of " + product
           + " must be material, disposal or another cost, but reads '" + category + "'";
     }
@@ -94,7 +94,7 @@ public record PriceList(Map<String, Price> prices) {
         Money.of(currency, amount.get()),
         line.text("per"),
         line.text("cost_code"),
-        Category.from(category).orElseThrow(),
+        Category.meant(category),
         line.text("effective"),
         line.at("price"));
     return prices.putIfAbsent(product, price) == null

@@ -50,8 +50,8 @@ final class RateReader {
   }
 
   Optional<Rate> rate() {
-    Optional<Category> category = Category.from(line.text("category")).filter(Category::isCost);
-    if (category.isEmpty()) {
+    Category category = Category.meant(line.text("category"));
+    if (!category.isCost() || category.toString().isEmpty()) {
       says(
           "category",
           "category must be crew, labour, equipment, disposal, subcontract, permit or material, but reads '"
@@ -69,7 +69,7 @@ final class RateReader {
     }
     return Optional.of(new Rate(
         line.text("item"),
-        category.orElseThrow(),
+        category,
         line.text("cost_code"),
         line.text("quantity"),
         amount.orElseThrow(),

@@ -20,15 +20,15 @@ final class Surcharges {
 
   Estimate estimate() {
     Money overhead = sum().times(terms.overhead()).toCents();
-    add(Category.OVERHEAD, terms.codes().overhead(), overhead, terms.overhead() + " of cost");
+    add(Category.Known.OVERHEAD, terms.codes().overhead(), overhead, terms.overhead() + " of cost");
     Money price = terms.profit().priceOf(sum()).toCents();
     add(
-        Category.PROFIT,
+        Category.Known.PROFIT,
         terms.codes().profit(),
         price.minus(sum()),
         terms.profit().toString());
     Estimate.Taxes taxes = discountAndTax(price);
-    lines.sort(Comparator.comparing(Line::category));
+    lines.sort(Comparator.comparing(Line::category, Category.ORDER));
     return new Estimate(lines, terms, taxes, payments(sum()));
   }
 
@@ -40,8 +40,8 @@ final class Surcharges {
     Money tax = byLine ? taxes.byLine() : taxes.byInvoice();
     Money off = discount.beforeTax() ? offBefore : discount.off(price.plus(tax));
     String when = discount.beforeTax() ? "before tax" : "after tax";
-    add(Category.DISCOUNT, terms.codes().discount(), off.negated(), when);
-    add(Category.TAX, terms.codes().tax(), tax, terms.tax().toString());
+    add(Category.Known.DISCOUNT, terms.codes().discount(), off.negated(), when);
+    add(Category.Known.TAX, terms.codes().tax(), tax, terms.tax().toString());
     return taxes;
   }
 

@@ -1,8 +1,12 @@
 package squaresheet.estimate;
 
-import java.util.EnumSet;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import squaresheet.units.Money;
 import squaresheet.units.Ratio;
 
@@ -11,26 +15,54 @@ import squaresheet.units.Ratio;
  *
  * @param rate 0 or more
  * @param taxed the categories it taxes
+ * @param free those of the company's own that it does not tax; of ours it is all others
  * @param rounding where the cents are rounded
  */
-public record Tax(Ratio rate, Set<Category> taxed, RoundingPoint rounding) {
+public record Tax(Ratio rate, Set<Category> taxed, Set<Category> free, RoundingPoint rounding) {
 
   public Tax {
     if (rate.value().signum() < 0) {
       throw new IllegalArgumentException("tax rate must be 0% or more, but is " + rate);
     }
-    if (taxed.contains(Category.TAX) || taxed.contains(Category.DISCOUNT)) {
+    if (taxed.contains(Category.Known.TAX) || taxed.contains(Category.Known.DISCOUNT)) {
       throw new IllegalArgumentException(
           "tax is not levied on tax or discount, but is said to be on " + taxed);
     }
-    EnumSet<Category> inOrder = EnumSet.noneOf(Category.class);
-    inOrder.addAll(taxed);
-    taxed = java.util.Collections.unmodifiableSet(inOrder);
+    taxed = inOrder(taxed);
+    free =
+        inOrder(free.stream().filter(Category.Own.class::isInstance).collect(Collectors.toSet()));
+    Set<Category> both = new LinkedHashSet<>(taxed);
+    both.retainAll(free);
+    if (!both.isEmpty()) {
+      throw new IllegalArgumentException(
+          "a category must be taxed or not, but " + both + " is said to be both");
+    }
+  }
+
+  private static Set<Category> inOrder(Set<Category> categories) {
+    Set<Category> inOrder = new TreeSet<>(Category.ORDER);
+    inOrder.addAll(categories);
+    return Collections.unmodifiableSet(inOrder);
+  }
+
+  /** Whether it is said of a category if it is taxed; of ours always. */
+  public boolean knows(Category category) {
+    return category instanceof Category.Known
+        || taxed.contains(category)
+        || free.contains(category);
+  }
+
+  /** The categories of the company's own that it knows, in order. */
+  public List<Category> own() {
+    return Stream.concat(taxed.stream(), free.stream())
+        .filter(category -> category instanceof Category.Own)
+        .sorted(Category.ORDER)
+        .toList();
   }
 
   /** No tax at all. */
   public static Tax none() {
-    return new Tax(Ratio.ZERO, Set.of(), RoundingPoint.INVOICE);
+    return new Tax(Ratio.ZERO, Set.of(), Set.of(), RoundingPoint.INVOICE);
   }
 
   /** Where the cents of a tax are rounded, half up. */

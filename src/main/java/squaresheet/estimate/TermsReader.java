@@ -1,12 +1,12 @@
 package squaresheet.estimate;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import squaresheet.estimate.Tax.RoundingPoint;
 import squaresheet.finding.Finding;
@@ -32,6 +32,7 @@ final class TermsReader {
       "discount_when",
       "tax_rate",
       "tax_on",
+      "tax_not_on",
       "tax_rounding",
       "payment: …");
 
@@ -148,15 +149,18 @@ final class TermsReader {
     return new Tax(
         of("tax_rate", Ratio.ZERO, Ratio::parse),
         of("tax_on", Set.of(), TermsReader::categories),
+        of("tax_not_on", Set.of(), TermsReader::categories),
         of("tax_rounding", RoundingPoint.INVOICE, TermsReader::point));
   }
 
   private static Set<Category> categories(String text) {
-    Set<Category> categories = EnumSet.noneOf(Category.class);
+    Set<Category> categories = new TreeSet<>(Category.ORDER);
     for (String word : text.split("\\|")) {
-      categories.add(Category.from(word)
-          .orElseThrow(() -> new IllegalArgumentException(
-              "categories must read like material|equipment, but one reads '" + word + "'")));
+      if (word.isBlank()) {
+        throw new IllegalArgumentException(
+            "categories must read like material|equipment, but one of '" + text + "' is empty");
+      }
+      categories.add(Category.meant(word));
     }
     return categories;
   }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,21 +20,6 @@ import squaresheet.units.Money;
  */
 final class BookTotal {
 
-  /** Words for our categories that estimators use; the first of a category is its own. */
-  private static final Map<String, Category> WORDS = Map.ofEntries(
-      Map.entry("materials", Category.MATERIAL),
-      Map.entry("mat", Category.MATERIAL),
-      Map.entry("labor", Category.LABOUR),
-      Map.entry("lab", Category.LABOUR),
-      Map.entry("equip", Category.EQUIPMENT),
-      Map.entry("disposals", Category.DISPOSAL),
-      Map.entry("dump", Category.DISPOSAL),
-      Map.entry("subcontractor", Category.SUBCONTRACT),
-      Map.entry("sub", Category.SUBCONTRACT),
-      Map.entry("permits", Category.PERMIT),
-      Map.entry("sales tax", Category.TAX),
-      Map.entry("vat", Category.TAX));
-
   /** Half a cent for each amount that was rounded on the way. */
   private static final double HALF_CENT = 0.005;
 
@@ -43,8 +27,8 @@ final class BookTotal {
   private final Book book;
   private final String currency;
   private final Set<Address> way;
-  private final Map<Category, Money> categories = new EnumMap<>(Category.class);
-  private final Map<String, Money> own = new TreeMap<>();
+  private final Map<Category.Known, Money> categories = new EnumMap<>(Category.Known.class);
+  private final Map<String, Money> own = JobTotal.words();
   private final Map<String, Money> codes = new TreeMap<>();
 
   BookTotal(BookModel model) {
@@ -83,7 +67,7 @@ final class BookTotal {
       labels(price, tax);
     }
     if (tax != 0) {
-      categories.merge(Category.TAX, money(tax), Money::plus);
+      categories.merge(Category.Known.TAX, money(tax), Money::plus);
     }
   }
 
@@ -152,17 +136,7 @@ final class BookTotal {
   }
 
   private void category(Part part) {
-    Optional<Category> known = known(part.category());
-    if (known.isPresent()) {
-      categories.merge(known.get(), money(part.amount()), Money::plus);
-    } else {
-      own.merge(part.category(), money(part.amount()), Money::plus);
-    }
-  }
-
-  private static Optional<Category> known(String word) {
-    return Category.from(word)
-        .or(() -> Optional.ofNullable(WORDS.get(word.toLowerCase(Locale.ROOT))));
+    JobTotal.add(Category.meant(part.category()), money(part.amount()), categories, own);
   }
 
   /** The tax, where it is in the price: what the price reads, or what the price has over the subtotal. */
@@ -209,7 +183,7 @@ final class BookTotal {
   /** A cost code may be a number. */
   private String code(String subject, String property) {
     return value(subject, property).isPresent()
-        ? Shown.number(value(subject, property).getAsDouble()).replace(",", "")
+        ? Shown.plain(value(subject, property).getAsDouble())
         : "";
   }
 

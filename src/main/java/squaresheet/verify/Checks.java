@@ -185,6 +185,7 @@ final class Checks {
 
   private static final CheckGroup PRICED = CheckGroup.of(
       "Job workbooks: the estimate",
+      new Ask<>(EstimateCells.class, new CategoryOfYourOwn()),
       new Ask<>(EstimateCells.class, new TermsNotPossible()),
       new Ask<>(EstimateCells.class, new TermNotKnown()),
       new Ask<>(EstimateCells.class, new TaxTypedAsPercent()),

@@ -2,10 +2,10 @@ package squaresheet.verify;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import squaresheet.estimate.Category;
 import squaresheet.estimate.Discount;
@@ -62,7 +62,14 @@ final class EstimateCells {
   }
 
   String text(String name, int row) {
-    return value(name, row) instanceof Value.Text text ? text.value().strip() : "";
+    return text(value(name, row));
+  }
+
+  /** The text of a code or a word; a number may be one too. */
+  static String text(Value value) {
+    return value instanceof Value.Text text
+        ? text.value().strip()
+        : value instanceof Value.Number number ? Shown.plain(number.value()) : "";
   }
 
   BigDecimal number(String name, int row) {
@@ -113,7 +120,7 @@ final class EstimateCells {
         term("overhead_rate", name),
         profit,
         discount,
-        new Tax(term("tax_rate", name), taxed(), rounding()),
+        new Tax(term("tax_rate", name), taxed(), Set.of(), rounding()),
         shares(),
         new Terms.Codes(
             text("overhead_code", 0),
@@ -133,13 +140,10 @@ final class EstimateCells {
   }
 
   private Set<Category> taxed() {
-    Set<Category> taxed = EnumSet.noneOf(Category.class);
-    rows("tax_category")
+    return rows("tax_category")
         .filter(row -> text("tax_applies", row).equalsIgnoreCase("yes"))
-        .mapToObj(row -> Category.from(text("tax_category", row)))
-        .flatMap(Optional::stream)
-        .forEach(taxed::add);
-    return taxed;
+        .mapToObj(row -> Category.of(text("tax_category", row)))
+        .collect(Collectors.toSet());
   }
 
   private List<Terms.Share> shares() {

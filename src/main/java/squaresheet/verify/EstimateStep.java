@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import squaresheet.estimate.Category;
@@ -35,8 +36,8 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
       "estimate_total");
 
   /** What its owner put on the cost, each by a formula over names. */
-  private static final Set<Category> PUT_ON =
-      Set.of(Category.OVERHEAD, Category.PROFIT, Category.DISCOUNT, Category.TAX);
+  private static final Set<Category> PUT_ON = Set.of(
+      Category.Known.OVERHEAD, Category.Known.PROFIT, Category.Known.DISCOUNT, Category.Known.TAX);
 
   /** Every such cell that the workbook has. */
   static List<EstimateStep> of(Model model, EstimateCells cells) {
@@ -68,11 +69,11 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
 
     List<EstimateStep> all() {
       sum("estimate_cost", "the costs of the job", costs(), "the sum of the lines of cost");
-      plus("estimate_base", "cost and overhead", "estimate_cost", Category.OVERHEAD);
-      plus("estimate_price", "the price", "estimate_base", Category.PROFIT);
+      plus("estimate_base", "cost and overhead", "estimate_cost", Category.Known.OVERHEAD);
+      plus("estimate_price", "the price", "estimate_base", Category.Known.PROFIT);
       OVER_NAMES.forEach(name -> overNames(cells.at(name, 0), written.at(name, 0)));
       cells.lines().forEach(this::line);
-      block("category_total", label -> sumOf("line_category", label));
+      block("category_total", this::ofCategory);
       block("code_total", label -> sumOf("line_cost_code", code(label)));
       payments();
       shares();
@@ -93,17 +94,28 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
     }
 
     private double costs() {
+      return sum(PricedLine::isCost);
+    }
+
+    private double sumOf(String column, String label) {
+      return sum(line -> cells.text(column, line.row()).equalsIgnoreCase(label));
+    }
+
+    private double sum(Predicate<PricedLine> which) {
       return cells.lines().stream()
-          .filter(PricedLine::isCost)
+          .filter(which)
           .mapToDouble(line -> line.number("line_amount").doubleValue())
           .sum();
     }
 
-    private double sumOf(String column, String label) {
-      return cells.lines().stream()
-          .filter(line -> cells.text(column, line.row()).equalsIgnoreCase(label))
-          .mapToDouble(line -> line.number("line_amount").doubleValue())
-          .sum();
+    /** The lines of a category; under a label that is none, those of all categories that are none of ours. */
+    private double ofCategory(String label) {
+      Category category = Category.of(label);
+      boolean one = category instanceof Category.Known
+          || cells.lines().stream().anyMatch(line -> line.category().equals(category));
+      return one
+          ? sumOf("line_category", label)
+          : sum(line -> line.category() instanceof Category.Own);
     }
 
     private void plus(String name, String called, String before, Category category) {
@@ -124,20 +136,18 @@ record EstimateStep(Book book, Address at, String called, Value should, String h
     }
 
     private void line(PricedLine line) {
-      line.category().ifPresent(category -> {
-        if (PUT_ON.contains(category)) {
-          written.lines().stream()
-              .filter(it -> it.category().equals(line.category()))
-              .findFirst()
-              .ifPresent(it -> overNames(
-                  Optional.of(line.at("line_amount")), Optional.of(it.at("line_amount"))));
-        }
-        cells.at("line_taxed", line.row()).ifPresent(at -> taxed(line, category, at));
-      });
+      if (PUT_ON.contains(line.category())) {
+        written.lines().stream()
+            .filter(it -> it.category().equals(line.category()))
+            .findFirst()
+            .ifPresent(it ->
+                overNames(Optional.of(line.at("line_amount")), Optional.of(it.at("line_amount"))));
+      }
+      cells.at("line_taxed", line.row()).ifPresent(at -> taxed(line, line.category(), at));
     }
 
     private void taxed(PricedLine line, Category category, Address at) {
-      boolean counts = isTaxed(category) && category.compareTo(Category.DISCOUNT) < 0;
+      boolean counts = isTaxed(category) && category.isBeforeDiscount();
       double share = cells.number("share_left", 0).doubleValue();
       put(
           Optional.of(at),

@@ -15,7 +15,7 @@ public final class JobTotal {
 
   private final String job;
   private final String file;
-  private final Map<Category, Money> byCategory;
+  private final Map<Category.Known, Money> byCategory;
   private final Map<String, Money> byOwnCategory;
   private final Map<String, Money> byCostCode;
   private final Money total;
@@ -24,7 +24,7 @@ public final class JobTotal {
   JobTotal(
       String job,
       String file,
-      Map<Category, Money> byCategory,
+      Map<Category.Known, Money> byCategory,
       Map<String, Money> byOwnCategory,
       Map<String, Money> byCostCode,
       Money total,
@@ -42,8 +42,8 @@ public final class JobTotal {
     return new JobTotal(
         "all jobs in " + currency,
         "",
-        new EnumMap<>(Category.class),
-        new TreeMap<>(),
+        new EnumMap<>(Category.Known.class),
+        words(),
         new TreeMap<>(),
         Money.zero(currency),
         "");
@@ -51,28 +51,47 @@ public final class JobTotal {
 
   /** The amounts of a workbook whose lines were found in order. */
   static JobTotal of(String job, Priced priced, MoneyPath path) {
-    Map<Category, Money> categories = new EnumMap<>(Category.class);
+    Map<Category.Known, Money> categories = new EnumMap<>(Category.Known.class);
+    Map<String, Money> own = words();
     Map<String, Money> codes = new TreeMap<>();
     Money total = Money.zero(priced.cells().currency());
     for (PricedLine line : priced.cells().lines()) {
       if (!line.amount().isZero()) {
-        categories.merge(line.category().orElseThrow(), line.amount(), Money::plus);
+        add(line.category(), line.amount(), categories, own);
         codes.merge(line.code(), line.amount(), Money::plus);
         total = total.plus(line.amount());
       }
     }
-    return new JobTotal(
-        job, priced.book().file(), categories, new TreeMap<>(), codes, total, path.share());
+    return new JobTotal(job, priced.book().file(), categories, own, codes, total, path.share());
+  }
+
+  /** Adds an amount to those of our categories, or to those by a word of its owner's. */
+  static void add(
+      Category category,
+      Money amount,
+      Map<Category.Known, Money> categories,
+      Map<String, Money> own) {
+    if (category instanceof Category.Known known) {
+      categories.merge(known, amount, Money::plus);
+    } else {
+      own.merge(category.toString(), amount, Money::plus);
+    }
+  }
+
+  /** Amounts by a word of their owner's; the size of its letters does not count. */
+  static Map<String, Money> words() {
+    return new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
   }
 
   /** These and the amounts of another job in the same currency. */
   JobTotal plus(JobTotal other) {
-    Map<Category, Money> categories = new EnumMap<>(Category.class);
+    Map<Category.Known, Money> categories = new EnumMap<>(Category.Known.class);
     categories.putAll(byCategory);
     other.byCategory.forEach((category, money) -> categories.merge(category, money, Money::plus));
     Map<String, Money> codes = new TreeMap<>(byCostCode);
     other.byCostCode.forEach((code, money) -> codes.merge(code, money, Money::plus));
-    Map<String, Money> own = new TreeMap<>(byOwnCategory);
+    Map<String, Money> own = words();
+    own.putAll(byOwnCategory);
     other.byOwnCategory.forEach((word, money) -> own.merge(word, money, Money::plus));
     return new JobTotal(job, file, categories, own, codes, total.plus(other.total), "");
   }
@@ -88,7 +107,7 @@ public final class JobTotal {
   }
 
   /** The amounts by category; those of nothing are left out. */
-  public Map<Category, Money> byCategory() {
+  public Map<Category.Known, Money> byCategory() {
     return byCategory;
   }
 

@@ -12,6 +12,7 @@ import squaresheet.sheet.Ref;
 final class ListedItems {
 
   private static final String RATE = "rate ";
+  private static final String CATEGORY = "category ";
 
   private final Book book;
 
@@ -28,9 +29,23 @@ final class ListedItems {
     if (finding.info().id().equals("price-unit-off")) {
       return Folding.cell(finding).flatMap(price -> inRow(price, "price_per"));
     }
-    return finding.where() instanceof Where.OfItem item && item.subject().startsWith(RATE)
-        ? rate(item.subject().substring(RATE.length()), finding.says())
-        : Optional.empty();
+    if (!(finding.where() instanceof Where.OfItem item)) {
+      return Optional.empty();
+    }
+    return item.subject().startsWith(CATEGORY)
+        ? category(item.subject().substring(CATEGORY.length()))
+        : item.subject().startsWith(RATE)
+            ? rate(item.subject().substring(RATE.length()), finding.says())
+            : Optional.empty();
+  }
+
+  /** The first cell of a list that holds the category. */
+  private Optional<Address> category(String word) {
+    return Stream.of("price_category", "rate_category", "tax_category")
+        .flatMap(column -> book.named(column).stream())
+        .flatMap(Cells::each)
+        .filter(cell -> EstimateCells.text(book.value(cell)).equalsIgnoreCase(word))
+        .findFirst();
   }
 
   /** The cell of a rate that the sentence quotes: its quantity or its crew. */

@@ -38,7 +38,7 @@ record Priced(EstimateCells cells, Estimate model) {
 
   Money there(Category category) {
     return cells.lines().stream()
-        .filter(line -> line.category().equals(Optional.of(category)))
+        .filter(line -> line.category().equals(category))
         .map(PricedLine::amount)
         .reduce(Money.zero(cells.currency()), Money::plus);
   }
@@ -56,7 +56,7 @@ record Priced(EstimateCells cells, Estimate model) {
   /** The line of a category, where it has one. */
   Optional<PricedLine> line(Category category) {
     return cells.lines().stream()
-        .filter(line -> line.category().equals(Optional.of(category)))
+        .filter(line -> line.category().equals(category))
         .findFirst();
   }
 }

@@ -1,7 +1,6 @@
 package squaresheet.verify;
 
 import java.math.BigDecimal;
-import java.util.Optional;
 import squaresheet.estimate.Category;
 import squaresheet.estimate.Line;
 import squaresheet.formula.Value;
@@ -31,8 +30,8 @@ record PricedLine(EstimateCells estimate, int row) {
     return estimate.text("line_item", row);
   }
 
-  Optional<Category> category() {
-    return Category.from(estimate.text("line_category", row));
+  Category category() {
+    return Category.of(estimate.text("line_category", row));
   }
 
   String code() {
@@ -41,7 +40,7 @@ record PricedLine(EstimateCells estimate, int row) {
 
   /** Whether it is a cost; what is put on and taken off has no quantity and price of its own. */
   boolean isCost() {
-    return category().filter(Category::isCost).isPresent();
+    return category().isCost();
   }
 
   BigDecimal number(String column) {
@@ -68,8 +67,7 @@ record PricedLine(EstimateCells estimate, int row) {
 
   /** The line as the estimate takes it. */
   Line line() {
-    return new Line(
-        category().orElseThrow(), code(), item(), Line.Quantity.once(), amount(), amount(), "");
+    return new Line(category(), code(), item(), Line.Quantity.once(), amount(), amount(), "");
   }
 
   static Value value(Money money) {

@@ -63,6 +63,11 @@ final class Shown {
             + (point < 0 ? "" : plain.substring(point));
   }
 
+  /** The same without commas. */
+  static String plain(double value) {
+    return number(value).replace(",", "");
+  }
+
   static OptionalDouble number(Value value) {
     return value instanceof Value.Number number
         ? OptionalDouble.of(number.value())

@@ -21,7 +21,7 @@ final class SoldBelowCost implements Check<Priced> {
 
   @Override
   public Stream<Finding> examine(Priced priced) {
-    Money price = priced.model().total().minus(priced.should(Category.TAX));
+    Money price = priced.model().total().minus(priced.should(Category.Known.TAX));
     Money cost = priced.model().cost();
     return price.compareTo(cost) < 0 ? Stream.of(says(priced, price, cost)) : Stream.empty();
   }

@@ -25,14 +25,18 @@ final class SurchargeOffTerms implements Check<Priced> {
 
   @Override
   public Stream<Finding> examine(Priced priced) {
-    return Stream.of(Category.OVERHEAD, Category.PROFIT, Category.DISCOUNT, Category.TAX)
+    return Stream.of(
+            Category.Known.OVERHEAD,
+            Category.Known.PROFIT,
+            Category.Known.DISCOUNT,
+            Category.Known.TAX)
         .filter(category -> !priced.there(category).equals(priced.should(category)))
         .filter(category -> priced.line(category).isPresent())
         .limit(1)
         .map(category -> says(priced, category));
   }
 
-  private static Finding says(Priced priced, Category category) {
+  private static Finding says(Priced priced, Category.Known category) {
     String says = "is " + priced.there(category).show() + " for " + category
         + ", but the terms make " + priced.should(category).show() + " (" + term(priced, category)
         + ")" + slip(priced, category);
@@ -44,7 +48,7 @@ final class SurchargeOffTerms implements Check<Priced> {
         says);
   }
 
-  private static String term(Priced priced, Category category) {
+  private static String term(Priced priced, Category.Known category) {
     return switch (category) {
       case OVERHEAD -> priced.model().terms().overhead() + " of the cost";
       case PROFIT -> priced.model().terms().profit().toString();
@@ -53,27 +57,26 @@ final class SurchargeOffTerms implements Check<Priced> {
     };
   }
 
-  private static String slip(Priced priced, Category category) {
+  private static String slip(Priced priced, Category.Known category) {
     Terms terms = priced.model().terms();
-    Money base = priced.model().cost().plus(priced.should(Category.OVERHEAD));
+    Money base = priced.model().cost().plus(priced.should(Category.Known.OVERHEAD));
     Money there = priced.there(category);
-    if (category == Category.PROFIT) {
+    if (category == Category.Known.PROFIT) {
       boolean markup = there.equals(base.times(terms.profit().stated()).toCents());
       return markup && terms.profit() instanceof Profit.Margin
           ? "; it is exactly that with the margin put on the cost like a markup"
           : "";
     }
-    return category == Category.TAX ? taxSlip(priced, terms, there) : "";
+    return category == Category.Known.TAX ? taxSlip(priced, terms, there) : "";
   }
 
   private static String taxSlip(Priced priced, Terms terms, Money there) {
-    for (Category more : Category.values()) {
+    for (Category more : priced.model().byCategory().keySet()) {
       Money wider = priced.should(more).times(terms.tax().rate());
-      boolean untaxed =
-          !terms.tax().taxed().contains(more) && more.compareTo(Category.DISCOUNT) < 0;
+      boolean untaxed = !terms.tax().taxed().contains(more) && more.isBeforeDiscount();
       if (untaxed
           && !wider.isZero()
-          && there.equals(priced.should(Category.TAX).plus(wider).toCents())) {
+          && there.equals(priced.should(Category.Known.TAX).plus(wider).toCents())) {
         return "; it is exactly that with " + more + " taxed too";
       }
     }

@@ -78,7 +78,7 @@ public final class Totals {
 
   private List<String> heading(List<String> codes) {
     List<String> heading = new ArrayList<>(List.of("job", "file", "currency"));
-    Stream.of(Category.values()).forEach(category -> heading.add(category.toString()));
+    Stream.of(Category.Known.values()).forEach(category -> heading.add(category.toString()));
     own().forEach(word -> heading.add(isNotSplit(word) ? word : "own category " + word));
     heading.addAll(List.of("total", "held against the model"));
     codes.forEach(code -> heading.add(code.isEmpty() ? "without cost code" : "cost code " + code));
@@ -89,7 +89,7 @@ public final class Totals {
     List<String> row =
         new ArrayList<>(List.of(job.job(), job.file(), job.total().currency()));
     Money zero = Money.zero(job.total().currency());
-    Stream.of(Category.values())
+    Stream.of(Category.Known.values())
         .forEach(category -> row.add(plain(job.byCategory().getOrDefault(category, zero))));
     own().forEach(word -> row.add(plain(job.byOwnCategory().getOrDefault(word, zero))));
     row.add(plain(job.total()));
@@ -100,9 +100,9 @@ public final class Totals {
 
   /** The categories that are none of ours, what is not split behind the others. */
   private List<String> own() {
-    return jobs.stream()
-        .flatMap(job -> job.byOwnCategory().keySet().stream())
-        .distinct()
+    Map<String, Money> words = JobTotal.words();
+    jobs.forEach(job -> words.putAll(job.byOwnCategory()));
+    return words.keySet().stream()
         .sorted(Comparator.comparing(Totals::isNotSplit).thenComparing(word -> word))
         .toList();
   }

@@ -16,7 +16,7 @@ class LineQuantityTest {
     // be a hair less
     Quantity hours = new Quantity(new BigDecimal("29.472499999999997"), Unit.parse("hour"));
     Line line = Line.extended(
-        Category.LABOUR, "", "lay", hours, Money.of("USD", new BigDecimal("46")), "by hand");
+        Category.Known.LABOUR, "", "lay", hours, Money.of("USD", new BigDecimal("46")), "by hand");
     assertThat(line.amount()).isEqualTo(Money.of("USD", new BigDecimal("1355.74")));
   }
 
@@ -24,7 +24,7 @@ class LineQuantityTest {
   void a_quantity_that_is_really_less_than_the_half_cent_rounds_down() {
     Quantity hours = new Quantity(new BigDecimal("29.47249"), Unit.parse("hour"));
     Line line = Line.extended(
-        Category.LABOUR, "", "lay", hours, Money.of("USD", new BigDecimal("46")), "by hand");
+        Category.Known.LABOUR, "", "lay", hours, Money.of("USD", new BigDecimal("46")), "by hand");
     assertThat(line.amount()).isEqualTo(Money.of("USD", new BigDecimal("1355.73")));
   }
 }

@@ -220,16 +220,20 @@ class JobSlipsTest {
           "estimate-cell-off"),
       change(
           "a category's sum typed",
-          it -> type(it, above(it, "category_total", 10), "4000"),
+          it -> type(it, above(it, "category_total", 11), "4000"),
           "estimate-cell-off"),
       change(
           "another category's sum",
           it ->
-              enter(it, above(it, "category_total", 10), "SUMIFS(line_amount,line_category,$A56)"),
+              enter(it, above(it, "category_total", 11), "SUMIFS(line_amount,line_category,$A56)"),
           "estimate-cell-off"),
       change(
           "the shares summed short",
-          it -> enter(it, cell("Terms", "B31"), "SUM(B27:B28)"),
+          it -> enter(
+              it,
+              it.totalOf("payment_share"),
+              "SUM(" + it.at("payment_share", 0).ref() + ":"
+                  + it.at("payment_share", 1).ref() + ")"),
           "estimate-cell-off"));
 
   private static final List<Change> SUMMARY = List.of(
@@ -379,7 +383,7 @@ class JobSlipsTest {
   void shares_that_are_not_whole_are_told_at_their_sum() {
     DemoWorkbook book = new DemoWorkbook();
     type(book, book.at("payment_share", 1), "0.5");
-    assertThat(said(book)).containsExactly("row-not-read at Terms!B31");
+    assertThat(said(book)).containsExactly("row-not-read at " + book.totalOf("payment_share"));
   }
 
   @Test
