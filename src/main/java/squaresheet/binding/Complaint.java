@@ -13,6 +13,8 @@ enum Complaint {
   NOT_A_NUMBER("text-in-number-cell", Severity.ERROR, "A number cell holds text"),
   FAULT("error-in-input-cell", Severity.ERROR, "An input cell holds a spreadsheet error"),
   ROW_UNREAD("row-not-read", Severity.ERROR, "A row could not be read"),
+  ROW_WAITS(
+      "row-waits-for-plane", Severity.NOTE, "A row belongs to a plane that could not be read"),
   WORDS_LEFT("words-not-read", Severity.NOTE, "Words under the tables are not read"),
   ROW_MISSING("plane-row-missing", Severity.ERROR, "A plane has no row where one is needed"),
   WORD_UNKNOWN("word-not-known", Severity.ERROR, "A word is none of those to choose from"),

@@ -72,7 +72,7 @@ final class FieldReader {
           "the sheet must say the unit for bare numbers (feet, inches, metres or millimetres), but"
               + " does not; bare numbers are taken as feet"));
     }
-    RoofNotes notes = new RoofNotes(roof.planes(), tolerance(tape));
+    RoofNotes notes = new RoofNotes(roof.planes(), tolerance(tape), roof.lost());
     findings.addAll(strayFindings);
     List<FieldNotes.Unread> unread = new ArrayList<>(roof.unread());
     unread.addAll(stray);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import squaresheet.courses.RoofLayout;
 import squaresheet.formula.Value;
 import squaresheet.job.Company;
@@ -86,6 +87,16 @@ record JobParts(
   List<PlaneNotes> planes() {
     return notes.planes().stream()
         .filter(plane -> roof.plane(plane.id()).isPresent())
+        .toList();
+  }
+
+  /** The planes that could not be read, and those that made none. */
+  List<RoofNotes.Lost> lost() {
+    return Stream.concat(
+            notes.lost().stream(),
+            notes.planes().stream()
+                .filter(plane -> roof.plane(plane.id()).isEmpty())
+                .map(plane -> new RoofNotes.Lost(plane.id(), plane.openings())))
         .toList();
   }
 

@@ -79,7 +79,7 @@ final class JobReader {
     findings.addAll(names.findings());
     Company company =
         new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
-    RoofNotes notes = new RoofNotes(roof.planes(), tolerance());
+    RoofNotes notes = new RoofNotes(roof.planes(), tolerance(), roof.lost());
     JobInput input = new JobInput(card(), notes, company, selection, settings);
     return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
   }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import squaresheet.roof.Opening;
-import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.OpeningNotes;
 import squaresheet.roof.Shape;
 import squaresheet.sheet.Address;
@@ -24,7 +23,7 @@ final class OpeningsSheet {
   private static final String FEET = "0.00##";
   private static final List<String> WORDED = List.of("width", "up_slope", "from_left", "from_eave");
 
-  private record Cut(PlaneNotes plane, OpeningNotes opening) {}
+  private record Cut(String plane, OpeningNotes opening) {}
 
   private final List<Cut> cuts = new ArrayList<>();
   private final DraftSheet sheet;
@@ -36,7 +35,10 @@ final class OpeningsSheet {
     parts.planes().forEach(plane -> plane.openings().stream()
         .filter(opening -> parts.resolved(plane).openings().stream()
             .anyMatch(known -> known.id().equals(opening.id())))
-        .forEach(opening -> cuts.add(new Cut(plane, opening))));
+        .forEach(opening -> cuts.add(new Cut(plane.id(), opening))));
+    parts.lost().forEach(plane -> plane
+        .openings()
+        .forEach(opening -> cuts.add(new Cut(plane.id(), opening))));
     table = new TableDraft(sheet, HEADING, Math.max(1, cuts.size()));
     lengths = new LengthColumns(table, parts.unit());
     inputs();
@@ -53,7 +55,7 @@ final class OpeningsSheet {
 
   private void inputs() {
     text("opening_name", "Opening", 16, cut -> cut.opening.id());
-    text("opening_plane", "In plane", 16, cut -> cut.plane.id());
+    text("opening_plane", "In plane", 16, cut -> cut.plane);
     table.add(Column.of(
             "opening_what",
             "What",
@@ -120,7 +122,7 @@ final class OpeningsSheet {
     String plane = "MATCH(" + table.here(item, "opening_plane") + ",plane_name,0)";
     String typed = table.here(item, "opening_up_slope");
     return Entries.computed(
-        "IF(" + table.here(item, "opening_plane") + "=\"\",0," + typed
+        "IF(COUNTIF(plane_name," + table.here(item, "opening_plane") + "&\"\")=0,0," + typed
             + "*IF(INDEX(plane_measured," + plane + ")=\"plan\",INDEX(pitch_factor," + plane
             + "),1))",
         FEET);

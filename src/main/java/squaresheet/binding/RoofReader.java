@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.geometry.Point;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.OpeningNotes;
+import squaresheet.roof.RoofNotes;
 
 /** Reads the tables of planes, corners, openings and edges into what was written down of a roof. */
 final class RoofReader {
@@ -19,6 +21,9 @@ final class RoofReader {
 
   private final Tape tape;
   private final Map<String, PlaneNotes> planes = new LinkedHashMap<>();
+  /** The planes that could not be read, each with its openings. */
+  private final Map<String, RoofNotes.Lost> lost = new LinkedHashMap<>();
+
   private final Map<String, List<Point>> corners = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> wording = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
@@ -62,19 +67,35 @@ final class RoofReader {
   }
 
   private void plane(RowReader row) {
-    new PlaneRow(row, corners).read().ifPresent(plane -> {
-      String key = TapedEdge.key(plane.id());
-      // a name that comes again is kept beside the first, so that the roof can say so
-      planes.put(planes.containsKey(key) ? key + " " + planes.size() : key, plane);
-      wording.put("plane " + plane.id(), Map.copyOf(row.understood()));
-    });
+    new PlaneRow(row, corners)
+        .read()
+        .ifPresentOrElse(
+            plane -> {
+              String key = TapedEdge.key(plane.id());
+              // a name that comes again is kept beside the first, so that the roof can say so
+              planes.put(planes.containsKey(key) ? key + " " + planes.size() : key, plane);
+              wording.put("plane " + plane.id(), Map.copyOf(row.understood()));
+            },
+            () -> row.text("plane").ifPresent(this::lose));
+  }
+
+  private void lose(String plane) {
+    lost.putIfAbsent(TapedEdge.key(plane), new RoofNotes.Lost(plane, List.of()));
   }
 
   private void opening(RowReader row) {
     OpeningRow reader = new OpeningRow(row);
     String key = TapedEdge.key(reader.plane());
     Optional<OpeningNotes> opening = reader.read();
-    if (opening.isPresent() && !planes.containsKey(key)) {
+    if (opening.isPresent() && isLost(key)) {
+      lost.computeIfPresent(key, (name, plane) -> withOpening(plane, opening.get()));
+      wording.put("opening " + opening.get().id(), Map.copyOf(row.understood()));
+      row.remark(
+          Complaint.ROW_WAITS.at(
+              row.where("plane"),
+              "the opening lies in plane " + reader.plane()
+                  + ", which could not be read; it is kept, and is cut out as soon as that plane is there"));
+    } else if (opening.isPresent() && !planes.containsKey(key)) {
       row.refuse(
           "plane",
           Complaint.ROW_UNREAD.at(
@@ -85,6 +106,16 @@ final class RoofReader {
       planes.computeIfPresent(key, (name, plane) -> placed(plane.with(opening.get()), row));
       wording.put("opening " + opening.get().id(), Map.copyOf(row.understood()));
     }
+  }
+
+  private boolean isLost(String key) {
+    return lost.containsKey(key) && !planes.containsKey(key);
+  }
+
+  private static RoofNotes.Lost withOpening(RoofNotes.Lost plane, OpeningNotes opening) {
+    List<OpeningNotes> more = new ArrayList<>(plane.openings());
+    more.add(opening);
+    return new RoofNotes.Lost(plane.id(), more);
   }
 
   private static PlaneNotes placed(PlaneNotes plane, RowReader row) {
@@ -102,7 +133,7 @@ final class RoofReader {
 
   private void edge(RowReader row) {
     if (row.has("other_side")) {
-      new SideRow(row).placeOn(planes);
+      new SideRow(row, this::isLost).placeOn(planes);
       return;
     }
     if (row.isBlank("length") && row.isBlank("meets")) {
@@ -110,12 +141,35 @@ final class RoofReader {
     }
     TapedEdge.read(row)
         .filter(edge -> !edge.placeOn(planes))
-        .ifPresent(
-            edge -> row.remark(Complaint.EDGE_UNPLACED.at(row.where("plane"), edge.unplaced())));
+        .ifPresent(edge -> row.remark(unplaced(edge).at(row.where("plane"), says(edge))));
+  }
+
+  private boolean isOnLost(TapedEdge edge) {
+    return Stream.of(edge.plane(), edge.meets())
+        .map(name -> TapedEdge.key(name.replaceFirst("/.*", "")))
+        .anyMatch(this::isLost);
+  }
+
+  private Complaint unplaced(TapedEdge edge) {
+    return isOnLost(edge) ? Complaint.ROW_WAITS : Complaint.EDGE_UNPLACED;
+  }
+
+  private String says(TapedEdge edge) {
+    return isOnLost(edge)
+        ? "the " + edge.kind()
+            + " lies on a plane that could not be read; its length is not used as a check"
+        : edge.unplaced();
   }
 
   List<PlaneNotes> planes() {
     return List.copyOf(planes.values());
+  }
+
+  /** The planes that could not be read, with what could be read of their openings. */
+  List<RoofNotes.Lost> lost() {
+    return lost.values().stream()
+        .filter(plane -> isLost(TapedEdge.key(plane.id())))
+        .toList();
   }
 
   Map<String, Map<String, String>> wording() {

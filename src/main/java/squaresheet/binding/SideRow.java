@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Opening;
 import squaresheet.roof.PlaneNotes;
@@ -15,9 +16,16 @@ import squaresheet.units.Length;
 final class SideRow {
 
   private final RowReader row;
+  private final Predicate<String> isLost;
 
-  SideRow(RowReader row) {
+  /**
+   * A row to be read.
+   *
+   * @param isLost whether the plane of that key is there, but could not be read
+   */
+  SideRow(RowReader row, Predicate<String> isLost) {
     this.row = row;
+    this.isLost = isLost;
   }
 
   /** Puts what the row says on the sides it names. */
@@ -60,9 +68,20 @@ final class SideRow {
     return part.isPresent();
   }
 
+  private void waits(String plane) {
+    row.remark(Complaint.ROW_WAITS.at(
+        row.where("plane"),
+        "the edge lies on plane " + plane
+            + ", which could not be read; it counts as soon as that plane does"));
+  }
+
   private void put(Map<String, PlaneNotes> planes, String plane, SideNotes side) {
     String key = TapedEdge.key(plane);
     PlaneNotes notes = planes.get(key);
+    if (isLost.test(key)) {
+      waits(plane);
+      return;
+    }
     if (notes == null || !notes.shape().sideNames().contains(side.side())) {
       row.refuse(
           "plane",

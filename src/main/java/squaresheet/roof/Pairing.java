@@ -16,6 +16,9 @@ final class Pairing {
 
   private final Map<String, Plane> planes;
   private final Map<String, PlaneNotes> written;
+  /** The planes that are there but could not be read. */
+  private final Map<String, String> lost;
+
   private final Length tolerance;
   /** The sides that still want a partner, with what was said of it, in the order written. */
   private final Map<Side, PlaneNotes.Meets> waiting = new LinkedHashMap<>();
@@ -23,9 +26,14 @@ final class Pairing {
   private final List<SharedEdge> edges = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  Pairing(Map<String, Plane> planes, Map<String, PlaneNotes> written, Length tolerance) {
+  Pairing(
+      Map<String, Plane> planes,
+      Map<String, PlaneNotes> written,
+      Map<String, String> lost,
+      Length tolerance) {
     this.planes = planes;
     this.written = written;
+    this.lost = lost;
     this.tolerance = tolerance;
     planes.values().forEach(this::await);
     pairNamed();
@@ -70,7 +78,9 @@ final class Pairing {
 
   private void pairNamed(Side side, PlaneNotes.Meets.Named named) {
     Plane other = planes.get(Words.plain(named.plane()));
-    if (other == null) {
+    if (other == null && lost.containsKey(Words.plain(named.plane()))) {
+      waits(side, side.kind() + " meets plane " + named.plane() + ", which could not be read");
+    } else if (other == null) {
       report(side, unknown(named.plane()));
     } else if (other.id().equals(side.plane())) {
       report(side, side.kind() + " must meet another plane, but names its own");
@@ -90,11 +100,8 @@ final class Pairing {
   }
 
   private String unknown(String name) {
-    boolean leftOut = written.containsKey(Words.plain(name));
-    return leftOut
-        ? "the plane it meets, '" + name + "', could not be understood"
-        : "no plane '" + name + "'; "
-            + Words.neighbours(name, planes.values().stream().map(Plane::id).toList());
+    return "no plane '" + name + "'; "
+        + Words.neighbours(name, planes.values().stream().map(Plane::id).toList());
   }
 
   /** The side of the other plane that is meant: one that names this plane back, else the nearest in length. */
@@ -211,7 +218,20 @@ final class Pairing {
             + tolerance.show(Graduation.SIXTEENTH));
   }
 
+  private void waits(Side side, String says) {
+    findings.add(RoofFindings.waits(
+        at(side), says + "; all of its length here counts until that plane is there"));
+  }
+
   private void reportAlone(Side side) {
+    if (!lost.isEmpty()) {
+      waits(
+          side,
+          side.kind() + " of " + side.length().show(Graduation.SIXTEENTH)
+              + " is on this plane only, and may meet one that could not be read ("
+              + String.join(", ", lost.values()) + ")");
+      return;
+    }
     findings.add(RoofFindings.alone(
         at(side),
         side.kind() + " of " + side.length().show(Graduation.SIXTEENTH)

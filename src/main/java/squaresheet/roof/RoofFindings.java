@@ -28,6 +28,8 @@ final class RoofFindings {
       "edge-without-partner", Severity.WARNING, "An edge between two planes is on one only");
   private static final CheckInfo PAIRED = new CheckInfo(
       "edge-paired-by-length", Severity.NOTE, "Two edges were taken for one by their length");
+  private static final CheckInfo WAITS = new CheckInfo(
+      "edge-waits-for-plane", Severity.NOTE, "An edge meets a plane that could not be read");
 
   private RoofFindings() {}
 
@@ -65,6 +67,10 @@ final class RoofFindings {
 
   static Finding alone(Where where, String says) {
     return new Finding(ALONE, where, says);
+  }
+
+  static Finding waits(Where where, String says) {
+    return new Finding(WAITS, where, says);
   }
 
   static Finding paired(Where where, String says) {

@@ -1,6 +1,7 @@
 package squaresheet.roof;
 
 import java.util.List;
+import squaresheet.roof.PlaneNotes.OpeningNotes;
 import squaresheet.units.Length;
 
 /**
@@ -8,8 +9,22 @@ import squaresheet.units.Length;
  *
  * @param planes the planes in the order written
  * @param tapeTolerance how far two readings of one length may differ; 1 in unless set
+ * @param lost the planes that are there but could not be read
  */
-public record RoofNotes(List<PlaneNotes> planes, Length tapeTolerance) {
+public record RoofNotes(List<PlaneNotes> planes, Length tapeTolerance, List<Lost> lost) {
+
+  /**
+   * A plane that could not be read. What lies in it or meets it is kept.
+   *
+   * @param id its name
+   * @param openings what is cut out of it
+   */
+  public record Lost(String id, List<OpeningNotes> openings) {
+    public Lost {
+      id = id.strip();
+      openings = List.copyOf(openings);
+    }
+  }
 
   /** The tape tolerance unless set: 1 in. Common practice, no source. */
   public static Length usualTolerance() {
@@ -18,6 +33,12 @@ public record RoofNotes(List<PlaneNotes> planes, Length tapeTolerance) {
 
   public RoofNotes {
     planes = List.copyOf(planes);
+    lost = List.copyOf(lost);
+  }
+
+  /** A roof of which every plane could be read. */
+  public RoofNotes(List<PlaneNotes> planes, Length tapeTolerance) {
+    this(planes, tapeTolerance, List.of());
   }
 
   /** A roof measured to the usual tolerance. */

@@ -26,10 +26,20 @@ final class RoofResolver {
       findings.add(RoofFindings.plane(
           new Where.OfItem("roof", "planes"), "a roof must have a plane or more, but has none"));
     }
-    Pairing pairing = new Pairing(planes, written, notes.tapeTolerance());
+    Pairing pairing = new Pairing(planes, written, lost(), notes.tapeTolerance());
     findings.addAll(pairing.findings());
     Roof roof = new Roof(List.copyOf(planes.values()), pairing.edges(), notes.tapeTolerance());
     return planes.isEmpty() ? Read.nothing(findings) : Read.of(roof, findings);
+  }
+
+  /** The planes that could not be read, and those whose measurements make no plane, by their plain names. */
+  private Map<String, String> lost() {
+    Map<String, String> lost = new LinkedHashMap<>();
+    notes.lost().forEach(plane -> lost.put(Words.plain(plane.id()), plane.id()));
+    written.forEach((key, plane) -> lost.put(key, plane.id()));
+    lost.keySet().removeAll(planes.keySet());
+    lost.remove("");
+    return lost;
   }
 
   private void add(PlaneNotes plane) {
