@@ -53,7 +53,9 @@ final class Maker {
   private int order(KnownCell cell) {
     int mark = cell.at().lastIndexOf('!');
     CellReference at = new CellReference(cell.at().substring(mark + 1));
-    return book.getSheetIndex(cell.at().substring(0, mark)) * 10_000_000 + at.getRow() * 1000 + at.getCol();
+    return book.getSheetIndex(cell.at().substring(0, mark)) * 10_000_000
+        + at.getRow() * 1000
+        + at.getCol();
   }
 
   /** One tab of the workbook. Rows and columns count from 0, as the library does; addresses come out as people read them. */

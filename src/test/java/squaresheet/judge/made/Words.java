@@ -135,7 +135,7 @@ final class Words {
               "Position")),
       Map.entry(
           "qty",
-          List.of("Qty", "Quantity", "No.", "Order", "Count", "Amount needed", "Need", "Pieces")),
+          List.of("Qty", "Quantity", "No.", "Order", "Count", "How many", "Need", "To order")),
       Map.entry(
           "unit", List.of("Unit", "Per", "U/M", "Units", "Unit of sale", "Sold by", "UoM", "Each")),
       Map.entry(
