@@ -86,13 +86,21 @@ final class Shown {
     return one.equals(other) || (isNothing(one) && isNothing(other));
   }
 
-  /** Whether a stored value is the one worked out, as far as another program's last digits go. */
+  /** Whether a stored value is the one worked out, as far as another program's last digits and its 1 for TRUE go. */
   static boolean near(Value now, Value stored) {
-    if (now instanceof Value.Number a && stored instanceof Value.Number b) {
-      double size = Math.max(1, Math.max(Math.abs(a.value()), Math.abs(b.value())));
-      return Math.abs(a.value() - b.value()) <= OTHER_PROGRAM * size;
+    OptionalDouble one = numberOrTruth(now);
+    OptionalDouble other = numberOrTruth(stored);
+    if (one.isEmpty() || other.isEmpty()) {
+      return same(now, stored);
     }
-    return same(now, stored);
+    double size = Math.max(1, Math.max(Math.abs(one.getAsDouble()), Math.abs(other.getAsDouble())));
+    return Math.abs(one.getAsDouble() - other.getAsDouble()) <= OTHER_PROGRAM * size;
+  }
+
+  private static OptionalDouble numberOrTruth(Value value) {
+    return value instanceof Value.Truth truth
+        ? OptionalDouble.of(truth.value() ? 1 : 0)
+        : number(value);
   }
 
   private static boolean isNothing(Value value) {

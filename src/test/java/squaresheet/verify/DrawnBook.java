@@ -133,6 +133,9 @@ final class DrawnBook {
     if (text.matches("[-+]?\\d+(\\.\\d+)?")) {
       return new Content.Numeric(Double.parseDouble(text));
     }
+    if (text.equals("TRUE") || text.equals("FALSE")) {
+      return new Content.Truth(text.equals("TRUE"));
+    }
     return text.startsWith("#") ? new Content.Fault(text) : new Content.Text(text);
   }
 
