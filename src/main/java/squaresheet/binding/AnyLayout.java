@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -18,8 +19,7 @@ import squaresheet.sheet.Workbook;
  */
 public final class AnyLayout {
 
-  /** What stands in the first cell of a sheet with findings or with a layout. */
-  private static final Set<String> ADDED = Set.of("What Squaresheet found", AddedLayout.TITLE);
+  private static final String FINDINGS = "What Squaresheet found";
 
   private final Workbook book;
   private final String file;
@@ -48,9 +48,37 @@ public final class AnyLayout {
     Optional<Guess> ask(Guess guess);
   }
 
+  /** What stands in the first cell of a sheet with a list of findings. */
+  public static String titleOfFindings() {
+    return FINDINGS;
+  }
+
   /** Whether a sheet was added by this library to a workbook that others designed: it is no part of their layout. */
   public static boolean isOurs(Sheet sheet) {
-    return StoredBinding.isOne(sheet) || ADDED.contains(Cells.text(sheet.cell("A1")));
+    return isNotes(sheet) || Cells.text(sheet.cell("A1")).equals(AddedLayout.TITLE);
+  }
+
+  /** Whether a sheet of this library holds nothing but what it noted for itself or said: the binding, or a list of findings. */
+  private static boolean isNotes(Sheet sheet) {
+    return StoredBinding.isOne(sheet) || Cells.text(sheet.cell("A1")).equals(FINDINGS);
+  }
+
+  /** The workbook without those notes, which are no part of what anybody works out in it. */
+  public static Workbook withoutNotes(Workbook book) {
+    List<Sheet> kept = book.sheets().stream().filter(sheet -> !isNotes(sheet)).toList();
+    Set<String> left = book.sheets().stream()
+        .filter(AnyLayout::isNotes)
+        .map(Sheet::name)
+        .collect(Collectors.toSet());
+    return left.isEmpty()
+        ? book
+        : new Workbook(
+            kept,
+            book.names().stream().filter(name -> !left.contains(name.sheet())).toList(),
+            book.date1904(),
+            book.calculation(),
+            book.externalLinks(),
+            book.properties());
   }
 
   /** The binding kept in the workbook, or where there is none what the workbook seems to be. */

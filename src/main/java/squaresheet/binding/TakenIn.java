@@ -28,7 +28,7 @@ final class TakenIn {
   TakenIn(Workbook book, FoundTable table) {
     this.table = table;
     sheet = table.grid().name();
-    book.sheets().forEach(this::formulas);
+    AnyLayout.withoutNotes(book).sheets().forEach(this::formulas);
     book.names().forEach(this::name);
     book.sheet(sheet).stream().flatMap(it -> it.tables().stream()).forEach(this::structured);
   }

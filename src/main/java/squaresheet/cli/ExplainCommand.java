@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import squaresheet.binding.AnyLayout;
 import squaresheet.binding.BookUnits;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Labels;
@@ -44,7 +45,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Workbook workbook = Books.read(file).value().orElseThrow();
+    Workbook workbook = AnyLayout.withoutNotes(Books.read(file).value().orElseThrow());
     Address address = address(workbook);
     Calculation calculation = Calculation.of(Books.name(file), workbook);
     Labels labels = BookUnits.of(workbook, Books.name(file), company.rulebook(console));

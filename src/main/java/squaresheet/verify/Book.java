@@ -36,8 +36,8 @@ final class Book {
 
   private Book(String file, Workbook workbook) {
     this.file = file;
-    calculation = Calculation.of(file, workbook);
-    looks = new Looks(workbook);
+    calculation = Calculation.of(file, AnyLayout.withoutNotes(workbook));
+    looks = new Looks(workbook());
     references = new References(calculation);
     Map<Address, List<Cells>> reads = new LinkedHashMap<>();
     formulas().forEach((cell, formula) -> reads.put(cell, references.read(formula.tree(), cell)));
@@ -47,7 +47,7 @@ final class Book {
     layout =
         JobWorkbook.isOne(workbook) ? Optional.empty() : Optional.of(AnyLayout.of(workbook, file));
     units = layout.map(AnyLayout::units).orElseGet(() -> BookUnits.of(workbook, file));
-    workbook.sheets().forEach(sheet -> tabs.put(sheet.name(), new Tab(this, sheet)));
+    workbook().sheets().forEach(sheet -> tabs.put(sheet.name(), new Tab(this, sheet)));
   }
 
   /** What is bound of a workbook of foreign layout; none of a job workbook of ours, which is bound by itself. */

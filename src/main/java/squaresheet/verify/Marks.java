@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import squaresheet.binding.AnyLayout;
 import squaresheet.finding.Finding;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
-import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
@@ -30,7 +30,6 @@ public final class Marks {
 
   private static final String AUTHOR = "Squaresheet";
   private static final String MARK = "Squaresheet found: ";
-  private static final String TITLE = "What Squaresheet found";
   private static final List<String> HEADINGS =
       List.of("Weight", "Place", "What", "There is", "Should be", "Worth", "Check");
   private static final List<Integer> WIDTHS = List.of(10, 18, 52, 16, 16, 28, 22);
@@ -59,7 +58,7 @@ public final class Marks {
     return List.copyOf(marks.edits);
   }
 
-  /** The workbook without what an earlier pass wrote into it. */
+  /** The workbook without the notes that an earlier pass wrote at its cells. */
   static Workbook unmarked(Workbook book) {
     List<Edit> edits = new ArrayList<>();
     book.sheets().forEach(sheet -> sheet.comments().forEach((ref, note) -> {
@@ -67,22 +66,7 @@ public final class Marks {
         edits.add(without(new Address(sheet.name(), ref), note));
       }
     }));
-    if (edits.isEmpty() && book.sheets().stream().noneMatch(Marks::isList)) {
-      return book;
-    }
-    Workbook bare = book.after(edits);
-    return new Workbook(
-        bare.sheets().stream().filter(sheet -> !isList(sheet)).toList(),
-        bare.names(),
-        bare.date1904(),
-        bare.calculation(),
-        bare.externalLinks(),
-        bare.properties());
-  }
-
-  /** Whether this is the sheet with the list of findings. */
-  private static boolean isList(Sheet sheet) {
-    return sheet.cell("A1").stored().equals(new Content.Text(TITLE));
+    return edits.isEmpty() ? book : book.after(edits);
   }
 
   private void notes() {
@@ -136,7 +120,7 @@ public final class Marks {
 
   private void list() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of(TITLE));
+    rows.add(List.of(AnyLayout.titleOfFindings()));
     rows.add(List.of(
         verdict.findings().isEmpty()
             ? "nothing; what was not checked is not in this list"

@@ -72,6 +72,37 @@ class BindTest {
   }
 
   @Test
+  void a_kept_binding_and_a_list_of_findings_are_no_part_of_what_is_verified() throws IOException {
+    for (String name : new String[] {"birch-court.xlsx", "mill-yard.xlsx"}) {
+      Path file = copy(name);
+      Path marked = folder.resolve("marked.xlsx");
+      String before = Ran.of("verify", file.toString()).out();
+      String total = Ran.of("totals", file.toString()).out();
+      Ran.of("bind", file.toString(), "--keep");
+      assertThat(Ran.of("verify", file.toString()).out()).isEqualTo(before);
+      assertThat(Ran.of("totals", file.toString()).out()).isEqualTo(total);
+      Ran.of("mark", file.toString(), "-o", marked.toString(), "--force");
+      assertThat(Xlsx.read(marked).value().orElseThrow().sheet("Squaresheet findings"))
+          .isPresent();
+      assertThat(Ran.of("verify", marked.toString()).out().replace("marked.xlsx", name))
+          .isEqualTo(before);
+    }
+  }
+
+  @Test
+  void a_cell_is_meant_on_the_only_sheet_of_theirs_beside_a_kept_binding() {
+    Path file = folder.resolve("one.xlsx");
+    Draft draft = new Draft();
+    DraftSheet sheet = draft.sheet("Quote");
+    sheet.put(Ref.parse("A1"), Entry.text("Grand total"));
+    sheet.put(
+        Ref.parse("B1"), Entry.formula("2*600", new Content.Numeric(1200)).format("$#,##0.00"));
+    Xlsx.write(draft, file, Existing.REFUSE);
+    assertThat(Ran.of("bind", file.toString(), "--keep").exit()).isZero();
+    assertThat(Ran.of("explain", file.toString(), "B1").exit()).isZero();
+  }
+
+  @Test
   void without_keep_nothing_is_written() throws IOException {
     Path file = copy("mill-yard.xlsx");
     byte[] before = Files.readAllBytes(file);
