@@ -52,7 +52,7 @@ final class EstimatorPlanes {
 
   static Tape tape(boolean date1904) {
     DateSystem dates = date1904 ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
-    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates);
+    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates, true);
   }
 
   /** The planes by their rows. */

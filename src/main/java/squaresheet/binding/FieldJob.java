@@ -37,7 +37,8 @@ final class FieldJob {
         .flatMap(rule -> value(rule, label))
         .ifPresent(value -> settings.put(SETTINGS.getOrDefault(property, property), value)));
     Selection selection = Selection.firstOfEach(company.catalogue());
-    return Read.of(new JobInput(card, notes.roof(), company, selection, settings), findings);
+    return Read.of(new JobInput(card, notes.roof(), company, selection, settings), findings)
+        .flatMap(JobInput::onTheSafeSide);
   }
 
   private String said(String property, String otherwise) {

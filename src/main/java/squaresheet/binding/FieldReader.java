@@ -63,7 +63,7 @@ final class FieldReader {
               + " slope, Pitch, but there is none"));
     }
     Optional<TapeUnit> declared = declaredUnit();
-    Tape tape = new Tape(declared.orElse(TapeUnit.FEET), marks(), dates);
+    Tape tape = new Tape(declared.orElse(TapeUnit.FEET), marks(), dates, false);
     RoofReader roof = new RoofReader(tape).read(tables);
     findings.addAll(roof.findings());
     if (declared.isEmpty() && findings.stream().anyMatch(FieldReader::isAboutBareNumbers)) {

@@ -80,8 +80,14 @@ final class JobReader {
     Company company =
         new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
     RoofNotes notes = new RoofNotes(roof.planes(), tolerance(), roof.lost());
-    JobInput input = new JobInput(card(), notes, company, selection, settings);
+    JobInput input = onTheSafeSide(new JobInput(card(), notes, company, selection, settings));
     return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
+  }
+
+  private JobInput onTheSafeSide(JobInput input) {
+    Read<JobInput> settled = input.onTheSafeSide();
+    findings.addAll(settled.findings());
+    return settled.value().orElseThrow();
   }
 
   private void missingTables() {
@@ -109,7 +115,7 @@ final class JobReader {
 
   private Tape tape() {
     DateSystem dates = book.date1904() ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
-    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates);
+    return new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), dates, false);
   }
 
   private squaresheet.units.Length tolerance() {

@@ -52,7 +52,8 @@ final class PlaneRow {
     List<SideNotes> sides = shape.map(this::sides).orElse(List.of());
     return row.isWhole() && pitch.isPresent() && shape.isPresent()
         ? Optional.of(new PlaneNotes(
-            id, shape.get(), measured, pitch.get(), sides, List.of(), places(shape.get())))
+                id, shape.get(), measured, pitch.get(), sides, List.of(), places(shape.get()))
+            .doubting(row.doubt("pitch")))
         : Optional.empty();
   }
 

@@ -121,14 +121,7 @@ final class RoofReader {
   private static PlaneNotes placed(PlaneNotes plane, RowReader row) {
     Map<String, Where> places = new LinkedHashMap<>(plane.places());
     places.put(row.text("opening").orElse("opening"), row.where("opening"));
-    return new PlaneNotes(
-        plane.id(),
-        plane.shape(),
-        plane.measured(),
-        plane.pitch(),
-        plane.sides(),
-        plane.openings(),
-        places);
+    return plane.with(plane.sides(), places);
   }
 
   private void edge(RowReader row) {

@@ -62,6 +62,11 @@ final class RowReader {
     return needed(take(property, tape.pitch(table, row, property)));
   }
 
+  /** What a pitch may be as well, where it is written too coarsely to be taken as a named one. */
+  Optional<Pitch.Span> doubt(String property) {
+    return tape.pitchSpan(table, row, property).filter(span -> span.named().isEmpty());
+  }
+
   /** One of a family of words; a finding lists the family where the word is none of it. */
   <T> Optional<T> word(
       String property, String text, Function<String, Optional<T>> from, List<String> words) {

@@ -95,15 +95,6 @@ final class SideRow {
     sides.add(side);
     Map<String, squaresheet.finding.Where> places = new java.util.LinkedHashMap<>(notes.places());
     places.put(side.side(), row.where("edge"));
-    planes.put(
-        key,
-        new PlaneNotes(
-            notes.id(),
-            notes.shape(),
-            notes.measured(),
-            notes.pitch(),
-            sides,
-            notes.openings(),
-            places));
+    planes.put(key, notes.with(sides, places));
   }
 }

@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Cell;
 import squaresheet.sheet.Content;
+import squaresheet.tape.DateSystem;
+import squaresheet.tape.Marks;
 import squaresheet.tape.TapeReader;
 import squaresheet.tape.TapeUnit;
 import squaresheet.units.Length;
@@ -80,11 +82,23 @@ record Spelt(String unit, Holds holds, List<Cell> typed, List<String> words) {
     if (cell.stored() instanceof Content.Text text) {
       return reads(known, text.value());
     }
+    if (known instanceof Known.Steep steep && reads(steep, cell)) {
+      return true;
+    }
     Content wanted = content(known, cell);
     return wanted.equals(cell.stored())
         || (wanted instanceof Content.Numeric one
             && cell.stored() instanceof Content.Numeric other
             && Math.abs(one.value() - other.value()) <= CLOSE * Math.max(1, Math.abs(one.value())));
+  }
+
+  /** Whether a number in the column reads as that pitch, an angle as the pitch that was rounded to it. */
+  private boolean reads(Known.Steep steep, Cell cell) {
+    Tape tape = new Tape(TapeUnit.FEET, Marks.of(Locale.ENGLISH), DateSystem.SINCE_1900, false);
+    return tape.pitch(cell, unit, new Where.OfItem("cell", "pitch"))
+        .value()
+        .filter(steep.pitch()::equals)
+        .isPresent();
   }
 
   /** Whether a text reads as that length or pitch, however it is written. */

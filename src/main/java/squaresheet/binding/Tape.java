@@ -22,14 +22,19 @@ import squaresheet.units.Pitch;
  * @param declared the unit the sheet declares for bare numbers
  * @param marks the sheet's decimal mark and its order of day and month
  * @param dates how the workbook counts its days
+ * @param asWritten whether an angle stays as it is written, because formulas compute with it, instead of being taken as the
+ *     named pitch that was rounded to it
  */
-record Tape(TapeUnit declared, Marks marks, DateSystem dates) {
+record Tape(TapeUnit declared, Marks marks, DateSystem dates, boolean asWritten) {
 
   private static final Map<String, TapeUnit> UNITS = Map.of(
       "ft", TapeUnit.FEET,
       "in", TapeUnit.INCHES,
       "m", TapeUnit.METRES,
       "mm", TapeUnit.MILLIMETRES);
+
+  /** The unit of angles, which stands in a heading or label for bare numbers. */
+  private static final String DEGREES = "°";
 
   /** The tape unit of a unit word, if it is one. */
   static Optional<TapeUnit> unit(UnitWord word) {
@@ -59,20 +64,32 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates) {
   }
 
   Read<Pitch> pitch(FoundTable table, int row, String property) {
-    TapeReader reader = reader(table, property);
-    Written written = written(table, row, property);
-    Where where = table.where(row, property);
-    return isInDegrees(table, property) && isBareNumber(table.cell(row, property))
-        ? reader.pitch(Cells.text(table.cell(row, property)) + "°", where)
-        : reader.pitch(written, where);
+    return pitch(table.cell(row, property), pitchUnit(table, property), table.where(row, property));
   }
 
-  /** The pitch in a cell of its own, whose unit is known by its label. */
+  /** The pitch in a cell whose unit is known by its heading or label. */
   Read<Pitch> pitch(Cell cell, String unit, Where where) {
-    TapeReader reader = reader(declared);
-    return unit.equals("°") && cell.stored() instanceof Content.Numeric number
-        ? reader.pitch(Cells.plain(number.value()) + "°", where)
-        : reader.pitch(written(cell), where);
+    Optional<Pitch.Span> span = asWritten ? pitchSpan(cell, unit) : Optional.empty();
+    return span.map(it -> Read.of(it.written()))
+        .orElseGet(() -> reader(declared).pitch(pitch(cell, unit), where));
+  }
+
+  /** What a pitch may be that is written as an angle or in percent. */
+  Optional<Pitch.Span> pitchSpan(FoundTable table, int row, String property) {
+    return pitchSpan(table.cell(row, property), pitchUnit(table, property));
+  }
+
+  private Optional<Pitch.Span> pitchSpan(Cell cell, String unit) {
+    return reader(declared).pitchSpan(pitch(cell, unit));
+  }
+
+  private static Written pitch(Cell cell, String unit) {
+    if (!unit.equals(DEGREES) || !isBareNumber(cell)) {
+      return written(cell);
+    }
+    return cell.stored() instanceof Content.Numeric number
+        ? Written.of(number.value(), cell.format() + DEGREES)
+        : Written.of(Cells.text(cell) + DEGREES);
   }
 
   /** A number, or a text that is nothing else: the unit over it holds for it. */
@@ -81,12 +98,12 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates) {
         || Cells.words(cell).filter(text -> text.matches("[\\p{Nd}.,]+")).isPresent();
   }
 
-  private static boolean isInDegrees(FoundTable table, String property) {
+  private static String pitchUnit(FoundTable table, String property) {
     return table
         .column(property)
         .flatMap(FoundColumn::unit)
-        .map(unit -> unit.symbol().equals("°"))
-        .orElse(false);
+        .map(UnitWord::symbol)
+        .orElse("");
   }
 
   /** What there is to say once about a column of lengths without a unit in its heading. */

@@ -117,13 +117,6 @@ record TapedEdge(EdgeKind kind, String plane, String meets, Optional<Length> len
     List<SideNotes> others = new ArrayList<>(notes.sides());
     others.remove(before);
     others.add(length.map(before::taped).orElse(before).with(meets));
-    return new PlaneNotes(
-        notes.id(),
-        notes.shape(),
-        notes.measured(),
-        notes.pitch(),
-        others,
-        notes.openings(),
-        notes.places());
+    return notes.with(others, notes.places());
   }
 }

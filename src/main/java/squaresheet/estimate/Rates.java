@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
@@ -35,6 +36,27 @@ public record Rates(Map<String, Money> crews, List<Rate> rates) {
   public Rates {
     crews = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(crews));
     rates = List.copyOf(rates);
+  }
+
+  /**
+   * What one unit of each item comes to on a plane of this pitch; an item for which no rate, or more than one, fits is left
+   * out.
+   *
+   * @param rise per 12
+   */
+  public Map<Rate, BigDecimal> at(double rise, double stories) {
+    Map<String, List<Rate>> items = rates.stream()
+        .filter(rate -> rate.band().holdsPitch(rise) && rate.band().holdsStories(stories))
+        .collect(Collectors.groupingBy(Rate::item, LinkedHashMap::new, Collectors.toList()));
+    Map<Rate, BigDecimal> costs = new LinkedHashMap<>();
+    items.values().stream().filter(fitting -> fitting.size() == 1).forEach(fitting -> {
+      Rate rate = fitting.get(0);
+      BigDecimal hour = rate.isHours() && crews.containsKey(rate.crew())
+          ? crews.get(rate.crew()).amount()
+          : BigDecimal.ONE;
+      costs.put(rate, rate.amount().multiply(hour));
+    });
+    return costs;
   }
 
   /** Reads a table of rates in this currency. Rates that cannot be read are left out and said. */

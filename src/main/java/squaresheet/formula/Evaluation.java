@@ -215,7 +215,10 @@ final class Evaluation {
   private Grid names(Node.Name name) {
     Optional<Node> defined = scope.defined(name);
     if (defined.isEmpty()) {
-      return Grid.of(scope.names(name.name()));
+      Value value = scope.names(name.name());
+      return value instanceof Value.Matrix matrix && matrix.columns() == 1
+          ? Grid.union(matrix)
+          : Grid.of(value);
     }
     deeper(name);
     Grid grid = grid(defined.get());

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
@@ -135,6 +136,21 @@ public final class Formula {
   /** The names the formula is written with, in order, each once. */
   public Set<Node.Name> names() {
     return leaves(Node.Name.class);
+  }
+
+  /**
+   * The parts that turn from one value to another at a limit of something the formula asks for: comparisons, lookups and
+   * roundings of it, and as counts the conditions on it.
+   *
+   * @param it whether a name or reference is what is asked about
+   */
+  public List<Node> decisionsOn(Predicate<Node> it) {
+    return new Decisions(it).in(tree);
+  }
+
+  /** Whether everything the formula asks for is among these, and it asks for something. */
+  public boolean followsFrom(Predicate<Node> these) {
+    return new Decisions(these).follows(tree);
   }
 
   private <T extends Node> Set<T> leaves(Class<T> type) {

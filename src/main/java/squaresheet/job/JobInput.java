@@ -2,6 +2,7 @@ package squaresheet.job;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import squaresheet.finding.Read;
 import squaresheet.formula.Value;
 import squaresheet.product.Selection;
 import squaresheet.roof.RoofNotes;
@@ -38,6 +39,19 @@ public record JobInput(
   /** A job on this roof with the first product of the catalogue for each part and every setting as usual. */
   public JobInput(JobCard card, RoofNotes roof, Company company) {
     this(card, roof, company, Selection.firstOfEach(company.catalogue()), Map.of());
+  }
+
+  /**
+   * The same job with every pitch that is in doubt put on the safe side of the limits of the rules and rates that it may lie
+   * on either side of; each is said.
+   */
+  public Read<JobInput> onTheSafeSide() {
+    return new SafeSide(this).settled();
+  }
+
+  /** The same job on another roof. */
+  JobInput on(RoofNotes other) {
+    return new JobInput(card, other, company, selection, settings);
   }
 
   /** The same job with a number typed for a setting, in the setting's unit. */

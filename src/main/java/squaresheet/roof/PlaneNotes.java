@@ -16,6 +16,7 @@ import squaresheet.units.Pitch;
  * @param shape the shape with the lengths as measured
  * @param measured whether lengths across the slope were taken on the slope or in plan
  * @param pitch the pitch
+ * @param doubt what the pitch may be as well, where it was written too coarsely to say; empty where that does not matter
  * @param sides what was said about single sides; the others are as usual for the shape
  * @param openings what is cut out
  * @param places where each property was written, by name ({@code eave}, {@code pitch}, {@code bottom}, …); the name {@code
@@ -26,6 +27,7 @@ public record PlaneNotes(
     Shape shape,
     Measured measured,
     Pitch pitch,
+    Optional<Pitch.Span> doubt,
     List<SideNotes> sides,
     List<OpeningNotes> openings,
     Map<String, Where> places) {
@@ -37,6 +39,18 @@ public record PlaneNotes(
     places = Map.copyOf(places);
   }
 
+  /** A plane whose pitch is in no doubt. */
+  public PlaneNotes(
+      String id,
+      Shape shape,
+      Measured measured,
+      Pitch pitch,
+      List<SideNotes> sides,
+      List<OpeningNotes> openings,
+      Map<String, Where> places) {
+    this(id, shape, measured, pitch, Optional.empty(), sides, openings, places);
+  }
+
   /** A plane of which nothing more is said. */
   public PlaneNotes(String id, Shape shape, Measured measured, Pitch pitch) {
     this(id, shape, measured, pitch, List.of(), List.of(), Map.of());
@@ -46,14 +60,29 @@ public record PlaneNotes(
   public PlaneNotes with(SideNotes side) {
     List<SideNotes> more = new ArrayList<>(sides);
     more.add(side);
-    return new PlaneNotes(id, shape, measured, pitch, more, openings, places);
+    return with(more, places);
   }
 
   /** This plane with one more opening. */
   public PlaneNotes with(OpeningNotes opening) {
     List<OpeningNotes> more = new ArrayList<>(openings);
     more.add(opening);
-    return new PlaneNotes(id, shape, measured, pitch, sides, more, places);
+    return new PlaneNotes(id, shape, measured, pitch, doubt, sides, more, places);
+  }
+
+  /** This plane with other sides, or other places where things are written. */
+  public PlaneNotes with(List<SideNotes> others, Map<String, Where> written) {
+    return new PlaneNotes(id, shape, measured, pitch, doubt, others, openings, written);
+  }
+
+  /** This plane with a pitch that is in no doubt. */
+  public PlaneNotes with(Pitch settled) {
+    return new PlaneNotes(id, shape, measured, settled, sides, openings, places);
+  }
+
+  /** This plane, whose pitch may be something else as well. */
+  public PlaneNotes doubting(Optional<Pitch.Span> span) {
+    return new PlaneNotes(id, shape, measured, pitch, span, sides, openings, places);
   }
 
   /** What was said about the plane on the other side of one of its sides. */

@@ -46,6 +46,11 @@ public record RoofNotes(List<PlaneNotes> planes, Length tapeTolerance, List<Lost
     this(planes, usualTolerance());
   }
 
+  /** This roof with other planes as they were written. */
+  public RoofNotes with(List<PlaneNotes> others) {
+    return new RoofNotes(others, tapeTolerance, lost);
+  }
+
   /** A roof measured to the usual tolerance. */
   public static RoofNotes of(PlaneNotes... planes) {
     return new RoofNotes(List.of(planes));

@@ -26,6 +26,10 @@ enum Complaint {
   PITCH_AMBIGUOUS("pitch-ambiguous", Severity.ERROR, "A pitch can be read in two ways"),
   PITCH_NOT_POSITIVE("pitch-not-positive", Severity.ERROR, "A pitch is zero or negative"),
   PITCH_TOO_STEEP("pitch-too-steep", Severity.ERROR, "A pitch is steeper than 24 in 12"),
+  PITCH_AS_NAMED(
+      "pitch-as-named",
+      Severity.NOTE,
+      "An angle or percent is taken as the pitch it was rounded from"),
   PITCH_LIKE_DEGREES(
       "pitch-like-degrees", Severity.WARNING, "A rise per 12 looks like an angle in degrees"),
   PITCH_LIKE_RATIO("pitch-like-ratio", Severity.WARNING, "A rise per 12 looks like rise over run"),

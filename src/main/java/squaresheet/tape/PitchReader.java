@@ -19,7 +19,6 @@ record PitchReader(Marks marks, DateSystem dates) {
 
   private static final BigDecimal FOOT = BigDecimal.valueOf(12);
   private static final BigDecimal STEEPEST = BigDecimal.valueOf(24);
-  private static final BigDecimal PERCENT = BigDecimal.valueOf(100);
   /** Runs that people write after a slash beside 12: percent, the metric square, parts in a thousand. */
   private static final Set<Integer> SLASH_RUNS = Set.of(12, 100, 250, 1000);
 
@@ -34,6 +33,23 @@ record PitchReader(Marks marks, DateSystem dates) {
     return text(((Written.Text) written).text(), where);
   }
 
+  /** What a pitch may be that is written as an angle or in percent; empty where it is written otherwise or exact. */
+  Optional<Pitch.Span> span(Written written) {
+    if (written instanceof Written.Number number) {
+      return Shown.isDate(number) || Shown.isTime(number)
+          ? Optional.empty()
+          : PitchFigure.of(number).flatMap(PitchFigure::span);
+    }
+    return slope(((Written.Text) written).text())
+        .flatMap(PitchFigure::of)
+        .flatMap(PitchFigure::span);
+  }
+
+  private Optional<Slope> slope(String text) {
+    String plain = text.length() > LONGEST_TEXT ? "" : Glyphs.plain(text);
+    return new PitchText(marks.decimals()).read(plain.replaceFirst("^[-+] ?", ""));
+  }
+
   private Read<Pitch> number(Spot spot, Written.Number number) {
     double value = number.value();
     BigDecimal decimal = BigDecimal.valueOf(value);
@@ -43,8 +59,9 @@ record PitchReader(Marks marks, DateSystem dates) {
     if (Shown.isTime(number)) {
       return Dated.pitch(spot, value);
     }
-    if (Shown.isPercent(number.format())) {
-      return inRange(spot, decimal.multiply(FOOT));
+    Optional<PitchFigure> figure = PitchFigure.of(number);
+    if (figure.isPresent()) {
+      return figure(spot, figure.get());
     }
     return Shown.isFraction(number.format()) && value > 0 && value < 1
         ? fraction(spot, decimal)
@@ -68,7 +85,7 @@ record PitchReader(Marks marks, DateSystem dates) {
     }
     String plain = text.length() > LONGEST_TEXT ? "" : Glyphs.plain(text);
     Decimals decimals = marks.decimals();
-    Optional<Slope> slope = new PitchText(decimals).read(plain.replaceFirst("^[-+] ?", ""));
+    Optional<Slope> slope = slope(text);
     if (plain.startsWith("-") && slope.isPresent()) {
       return notPositive(spot);
     }
@@ -97,8 +114,7 @@ record PitchReader(Marks marks, DateSystem dates) {
     return switch (slope.form()) {
       case RATIO -> ratio(spot, slope);
       case PER_FOOT -> inRange(spot, slope.rise());
-      case DEGREES -> degrees(spot, slope.rise().doubleValue());
-      case PERCENT -> inRange(spot, per12(slope.rise(), PERCENT));
+      case DEGREES, PERCENT -> figure(spot, PitchFigure.of(slope).orElseThrow());
       case BARE -> new BarePitch(spot, dates).read(slope.rise());
     };
   }
@@ -117,7 +133,11 @@ record PitchReader(Marks marks, DateSystem dates) {
     if (turned) {
       return turned(spot, run);
     }
-    return !tight || usual ? inRange(spot, per12(slope.rise(), run)) : overWhat(spot, slope);
+    return !tight || usual
+        ? PitchFigure.of(slope)
+            .map(figure -> figure(spot, figure))
+            .orElseGet(() -> inRange(spot, per12(slope.rise(), run)))
+        : overWhat(spot, slope);
   }
 
   private static boolean isUsual(BigDecimal run) {
@@ -145,11 +165,22 @@ record PitchReader(Marks marks, DateSystem dates) {
             + BarePitch.show(overSpan) + ")");
   }
 
-  private static Read<Pitch> degrees(Spot spot, double degrees) {
-    if (degrees >= 90) {
-      return BarePitch.tooSteep(spot, "", "");
-    }
-    return inRange(spot, BigDecimal.valueOf(12 * Math.tan(Math.toRadians(degrees))));
+  /** Takes the named pitch that the figure was rounded from, if it says which. */
+  private static Read<Pitch> figure(Spot spot, PitchFigure figure) {
+    return figure
+        .span()
+        .flatMap(Pitch.Span::named)
+        .map(named -> asNamed(spot, named))
+        .orElseGet(() -> inRange(spot, figure.rise()));
+  }
+
+  private static Read<Pitch> asNamed(Spot spot, Pitch named) {
+    return spot.remark(
+        named,
+        Complaint.PITCH_AS_NAMED,
+        named.toString(),
+        "pitch reads " + spot.quoted() + ", which is " + named + " to its last digit; taken as "
+            + named);
   }
 
   static Read<Pitch> inRange(Spot spot, BigDecimal rise) {

@@ -35,10 +35,17 @@ record PitchText(Decimals decimals) {
    * @param form in what it is given
    * @param rise the number, or the rise
    * @param run the run; 12 where it is not written
+   * @param step one last digit of the rise, or one part of its fraction
    * @param sign what stands between rise and run; empty where nothing does
    * @param otherMark whether the decimal mark is the other one than the sheet's
    */
-  record Slope(Form form, BigDecimal rise, BigDecimal run, String sign, boolean otherMark) {}
+  record Slope(
+      Form form,
+      BigDecimal rise,
+      BigDecimal run,
+      BigDecimal step,
+      String sign,
+      boolean otherMark) {}
 
   private static final BigDecimal FOOT = BigDecimal.valueOf(12);
   private static final String NUMBER = "(?:\\d[\\d.,]*|[.,]\\d+)";
@@ -82,12 +89,24 @@ record PitchText(Decimals decimals) {
     return known
         ? withFraction(parts, rise.value())
             .map(whole -> new Slope(
-                form, whole, run.value(), form == Form.RATIO ? parts.group("sign") : "", otherMark))
+                form,
+                whole,
+                run.value(),
+                step(parts, rise.value()),
+                form == Form.RATIO ? parts.group("sign") : "",
+                otherMark))
         : Optional.empty();
   }
 
   private static boolean known(Decimal number) {
     return number.kind() == Kind.PLAIN || number.kind() == Kind.OTHER_MARK;
+  }
+
+  private static BigDecimal step(Matcher parts, BigDecimal whole) {
+    String bottom = parts.group(parts.group("rise") == null ? "aloneBottom" : "bottom");
+    return bottom == null
+        ? BigDecimal.ONE.movePointLeft(Math.max(0, whole.scale()))
+        : BigDecimal.ONE.divide(new BigDecimal(bottom), 12, RoundingMode.HALF_UP);
   }
 
   private static Optional<BigDecimal> withFraction(Matcher parts, BigDecimal whole) {

@@ -2,6 +2,7 @@ package squaresheet.tape;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** How cells show what they hold: number formats told apart, values written for sentences. */
@@ -10,6 +11,8 @@ final class Shown {
   private static final int LONG = 60;
   private static final Pattern NOT_A_PART =
       Pattern.compile("\"[^\"]*\"|\\\\.|_.|\\*.|\\[(?!h+\\]|m+\\]|s+\\])[^\\]]*\\]");
+  private static final Pattern DEGREES = Pattern.compile("[\u00B0\u00BA\u02DA]");
+  private static final Pattern DECIMALS = Pattern.compile("\\.(0+)");
   private static final Pattern FRACTION = Pattern.compile("[#?0]/[#?0-9]");
 
   /** The day after 31 December 9999, the last one that spreadsheet programs know. */
@@ -42,6 +45,17 @@ final class Shown {
 
   static boolean isPercent(String format) {
     return parts(format).contains("%");
+  }
+
+  /** Whether a number is shown with the sign of degrees behind it. */
+  static boolean isDegrees(String format) {
+    return DEGREES.matcher(format).find();
+  }
+
+  /** How many decimals a number is shown with whatever it is; 0 where that depends on the number. */
+  static int decimals(String format) {
+    Matcher zeros = DECIMALS.matcher(parts(format));
+    return zeros.find() ? zeros.group(1).length() : 0;
   }
 
   static boolean isFraction(String format) {

@@ -3,6 +3,7 @@ package squaresheet.tape;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
@@ -70,6 +71,14 @@ public record TapeReader(TapeUnit unit, Marks marks, DateSystem dates) {
   /** Reads a pitch, more than 0:12 and at most 24:12, from text. */
   public Read<Pitch> pitch(String text, Where where) {
     return pitch(Written.of(text), where);
+  }
+
+  /**
+   * What a pitch may be that is written as an angle or in percent, which is as exact as its last digit; empty where it is
+   * written otherwise, or is a named pitch without any rounding.
+   */
+  public Optional<Pitch.Span> pitchSpan(Written written) {
+    return new PitchReader(marks, dates).span(written);
   }
 
   /**

@@ -2,6 +2,7 @@ package squaresheet.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -133,6 +134,37 @@ public record Pitch(BigDecimal rise) implements Comparable<Pitch> {
   /** The length up a slope of this pitch over a level run. */
   public DerivedLength slope(Length run) {
     return new DerivedLength(run.toInches() * factor());
+  }
+
+  /**
+   * What a pitch may be that was written as an angle or in percent: figures are rounded, or cut off.
+   *
+   * @param written the pitch by the figure as it stands
+   * @param least the least it may be
+   * @param most the most it may be
+   * @param named the pitch in half inches of rise that was rounded to the figure; empty where the figure is too coarse to say
+   */
+  public record Span(Pitch written, Pitch least, Pitch most, Optional<Pitch> named) {
+
+    /** The pitch to work with: the named one, else as written. */
+    public Pitch taken() {
+      return named.orElse(written);
+    }
+
+    /** Whether it may be this pitch. */
+    public boolean holds(Pitch pitch) {
+      return least.compareTo(pitch) <= 0 && pitch.compareTo(most) <= 0;
+    }
+
+    /** For people: {@code 3.78:12 to 4.13:12}. */
+    public String show() {
+      return least.show() + " to " + most.show();
+    }
+  }
+
+  /** Whether it is a whole number of half inches, as people name pitches. */
+  public boolean isNamed() {
+    return rise.signum() > 0 && rise.add(rise).stripTrailingZeros().scale() <= 0;
   }
 
   @Override

@@ -58,6 +58,7 @@ class FieldSheetTest {
     assertThat(read.findings())
         .extracting(finding -> finding.where() + ": " + finding.says())
         .containsExactly(
+            "tape-sheet.csv, line 17, Pitch: pitch reads '26.57°', which is 6:12 to its last digit; taken as 6:12",
             "tape-sheet.csv, line 23, Width: length must read like 24' 6 1/2\" or 7.48 m, but reads 'about two foot'",
             "tape-sheet.csv, line 23, Up the slope: length must read like 24' 6 1/2\" or 7.48 m, but reads 'wet page'");
   }

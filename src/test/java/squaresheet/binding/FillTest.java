@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import squaresheet.job.JobCard;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
@@ -110,6 +111,17 @@ class FillTest {
     double hand = 40.25 * (15 + 7.8125 / 12) + 24 * (13 + 5.0 / 12) / 2 + 28 * (13 + 5.0 / 12);
     assertThat(number(after, "Takeoff", "I7")).isCloseTo(hand, within(1e-6));
     assertThat(number(after, "Takeoff", "J7")).isCloseTo(hand / 100, within(1e-8));
+  }
+
+  /** 6:12 is 26.565°, which people write 26.57° or 26.56°. */
+  @ParameterizedTest
+  @ValueSource(doubles = {26.57, 26.56, 26.6})
+  void an_angle_that_was_rounded_from_the_pitch_stays_as_it_is(double angle) {
+    String drawn = COLUMNS.replace("| 20            |", "| " + angle + "         |");
+    Workbook book = Drawn.workbook(Drawn.sheet("Areas", drawn));
+    Workbook after = book.after(filled(book, RECTANGLE).edits());
+    assertThat(number(after, "Areas", "B3")).isCloseTo(40.25 * 0.3048, within(1e-9));
+    assertThat(number(after, "Areas", "B6")).isEqualTo(angle);
   }
 
   @Test

@@ -84,6 +84,21 @@ class RulebookTest {
         .hasValue(3.0);
   }
 
+  /** On one plane as on two: a column of a single row is still a column. */
+  @Test
+  void a_condition_on_planes_holds_on_a_roof_of_one_plane() {
+    Rulebook book = Rulebook.standard()
+        .overriddenBy(
+            "name,per,kind,formula,unit,label\nsteep_area,job,rule,\"SUMIFS(net_sloped_area,pitch_rise,\"\">=6\"\")\",sq ft sloped,Steep\n",
+            "company.csv")
+        .value()
+        .orElseThrow();
+    Names one = Jobs.plane(Names.none(), "A", 6, 20, 10);
+    assertThat(Jobs.of(book, one).number("steep_area")).hasValue(200.0);
+    Names two = Jobs.plane(one, "B", 5, 20, 10);
+    assertThat(Jobs.of(book, two).number("steep_area")).hasValue(200.0);
+  }
+
   @Test
   void a_rule_that_cannot_be_used_is_said_and_one_that_cannot_be_read_leaves_the_standard_one() {
     Read<Rulebook> read =

@@ -61,7 +61,7 @@ class PitchNotationsTest {
     assertThat(read.value()).contains(Pitch.of(6));
   }
 
-  /** 12 tan 26.57 degrees is 6.0013 (published angle of 6 in 12 to two decimals: table of slope angles, PF-AN-RO-06). */
+  /** Published angle of 6 in 12 to two decimals (table of slope angles, PF-AN-RO-06). */
   @ParameterizedTest
   @CsvSource(delimiter = '|', textBlock = """
       26.57°
@@ -73,11 +73,13 @@ class PitchNotationsTest {
       26.57 degrees
       26.57 DEGREES
       """)
-  void is_the_angle_as_written_and_not_snapped_to_six(String text) {
+  void is_the_angle_of_six_in_twelve_and_taken_for_it(String text) {
     Read<Pitch> read = TapeReader.of(TapeUnit.FEET, Locale.US).pitch(text, HERE);
-    assertThat(read.findings()).isEmpty();
-    assertThat(read.value().orElseThrow().toDegrees())
-        .isEqualTo(26.57, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(read.value()).contains(Pitch.of(6));
+    assertThat(read.findings())
+        .extracting(finding -> finding.says())
+        .containsExactly(
+            "pitch reads '" + text + "', which is 6:12 to its last digit; taken as 6:12");
   }
 
   @ParameterizedTest
