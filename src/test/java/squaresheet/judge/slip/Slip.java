@@ -30,4 +30,9 @@ public record Slip(
     right = Map.copyOf(right);
     packs = Map.copyOf(packs);
   }
+
+  /** The same slip, with what it is worth. */
+  Slip worth(double moreMoney, Map<String, Double> morePacks) {
+    return new Slip(id, cells, name, right, moreMoney, morePacks, identifiable, harmless);
+  }
 }

@@ -1,0 +1,112 @@
+package squaresheet.judge.slip;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import squaresheet.judge.made.KnownCell;
+import squaresheet.judge.made.Meaning;
+
+/**
+ * A kind of fault: where it may stand in a workbook, what it does there, and whether anything else in the workbook contradicts it.
+ *
+ * @param id its id in the list of errors, or a word of its own
+ * @param name the slip in words
+ * @param put puts it into a workbook; nothing where the workbook has no place for it
+ */
+record Fault(String id, String name, Function<OpenBook, Optional<Done>> put) {
+
+  /** How many rows of one family are needed for the odd one to stand out. */
+  private static final int A_FAMILY = 3;
+
+  /**
+   * What was done.
+   *
+   * @param cells where
+   * @param identifiable whether something else in the workbook contradicts it
+   * @param harmless whether it is no fault
+   */
+  record Done(List<String> cells, boolean identifiable, boolean harmless) {
+
+    static Done at(String cell, boolean identifiable) {
+      return new Done(List.of(cell), identifiable, false);
+    }
+  }
+
+  /** A formula of one row of a family becomes another. */
+  static Fault oneRow(
+      String id,
+      String name,
+      BiFunction<OpenBook, KnownCell, Optional<String>> change,
+      Meaning... meanings) {
+    return new Fault(id, name, book -> places(book, change, false, meanings).flatMap(cell -> {
+      change.apply(book, cell).ifPresent(text -> book.formula(cell.at(), text));
+      return Optional.of(
+          Done.at(cell.at(), book.family(cell).size() >= A_FAMILY || cell.run().isEmpty()));
+    }));
+  }
+
+  /** The formula of every row of a family becomes another; only what stands outside the family contradicts it. */
+  static Fault everyRow(
+      String id,
+      String name,
+      BiFunction<OpenBook, KnownCell, Optional<String>> change,
+      Meaning... meanings) {
+    return new Fault(id, name + ", in every row", book -> places(book, change, false, meanings)
+        .filter(cell -> book.family(cell).size() > 1)
+        .map(cell -> {
+          List<KnownCell> all =
+              book.family(cell).stream().filter(each -> !each.typed()).toList();
+          all.forEach(
+              each -> change.apply(book, each).ifPresent(text -> book.formula(each.at(), text)));
+          return new Done(all.stream().map(KnownCell::at).toList(), true, false);
+        }));
+  }
+
+  /** A typed number becomes another. */
+  static Fault number(
+      String id,
+      String name,
+      BiFunction<OpenBook, Double, Optional<Double>> change,
+      Predicate<KnownCell> contradicted,
+      Meaning... meanings) {
+    return new Fault(id, name, book -> book.any(book.all(true, meanings).stream()
+            .filter(cell -> change.apply(book, book.value(cell.at())).isPresent())
+            .toList())
+        .findFirst()
+        .map(cell -> {
+          book.type(cell.at(), change.apply(book, book.value(cell.at())).orElseThrow());
+          return Done.at(cell.at(), contradicted.test(cell) || !cell.witnesses().isEmpty());
+        }));
+  }
+
+  /** A cell becomes a text. */
+  static Fault text(
+      String id,
+      String name,
+      boolean typed,
+      BiFunction<OpenBook, KnownCell, Optional<String>> change,
+      boolean identifiable,
+      Meaning... meanings) {
+    return new Fault(id, name, book -> book.any(book.all(typed, meanings).stream()
+            .filter(cell -> change.apply(book, cell).isPresent())
+            .toList())
+        .findFirst()
+        .map(cell -> {
+          book.type(cell.at(), change.apply(book, cell).orElseThrow());
+          return Done.at(cell.at(), identifiable || !cell.witnesses().isEmpty());
+        }));
+  }
+
+  private static Optional<KnownCell> places(
+      OpenBook book,
+      BiFunction<OpenBook, KnownCell, Optional<String>> change,
+      boolean typed,
+      Meaning... meanings) {
+    return book.any(book.all(typed, meanings).stream()
+            .filter(cell -> change.apply(book, cell).isPresent())
+            .toList())
+        .findFirst();
+  }
+}

@@ -1,0 +1,107 @@
+package squaresheet.judge.slip;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import squaresheet.judge.made.MadeBook;
+
+/** Puts faults into made workbooks, and keeps what is true of each. */
+public final class Faults {
+
+  private static final List<Fault> ALL =
+      Stream.of(FormulaFaults.all(), TypedFaults.all()).flatMap(List::stream).toList();
+
+  private Faults() {}
+
+  /** How many kinds there are. */
+  public static int kinds() {
+    return ALL.size();
+  }
+
+  /** A workbook with one fault of the kind of that number; nothing where it has no place for one, or where it would change nothing. */
+  public static Optional<Spoilt> one(MadeBook made, int kind, long seed) {
+    return several(made, List.of(kind % ALL.size()), seed);
+  }
+
+  /** A workbook with a fault of each of these kinds, each at a cell of its own. */
+  public static Optional<Spoilt> several(MadeBook made, List<Integer> kinds, long seed) {
+    try (OpenBook book = new OpenBook(made, new Random(seed))) {
+      Map<String, Double> before = book.shown();
+      Map<String, Double> packs = book.packs();
+      Map<String, String> contents = contents(book);
+      List<Slip> slips = new ArrayList<>();
+      Set<String> taken = new HashSet<>();
+      for (int kind : kinds) {
+        Fault fault = ALL.get(kind);
+        Optional<Fault.Done> done = fault.put().apply(book);
+        if (done.isEmpty() || done.get().cells().stream().anyMatch(taken::contains)) {
+          return Optional.empty();
+        }
+        taken.addAll(done.get().cells());
+        slips.add(slip(fault, done.get(), contents));
+      }
+      byte[] file = save(book);
+      Map<String, Double> after = book.shown();
+      Set<String> moved = moved(before, after);
+      double money =
+          made.total().map(at -> after.getOrDefault(at, 0.0) - before.get(at)).orElse(0.0);
+      Map<String, Double> more = new LinkedHashMap<>();
+      book.packs().forEach((at, count) -> more.put(at, count - packs.get(at)));
+      more.values().removeIf(each -> each == 0);
+      return Optional.of(new Spoilt(
+          made,
+          slips.size() == 1 ? List.of(slips.get(0).worth(money, more)) : slips,
+          file,
+          before,
+          moved));
+    } catch (IllegalArgumentException | IllegalStateException e) {
+      return Optional.empty(); // the other program refuses such a formula here
+    }
+  }
+
+  private static Map<String, String> contents(OpenBook book) {
+    Map<String, String> contents = new HashMap<>();
+    book.made.cells().forEach(cell -> contents.put(cell.at(), book.content(cell.at())));
+    return contents;
+  }
+
+  private static Slip slip(Fault fault, Fault.Done done, Map<String, String> contents) {
+    Map<String, String> right = new LinkedHashMap<>();
+    done.cells().forEach(at -> right.put(at, contents.getOrDefault(at, "")));
+    return new Slip(
+        fault.id(),
+        done.cells(),
+        fault.name(),
+        right,
+        0,
+        Map.of(),
+        done.identifiable(),
+        done.harmless());
+  }
+
+  private static byte[] save(OpenBook book) {
+    try {
+      return book.saved();
+    } catch (RuntimeException e) {
+      book.book.setForceFormulaRecalculation(true);
+      return book.bytes(); // a circle or a function that the other program will not work out
+    }
+  }
+
+  private static Set<String> moved(Map<String, Double> before, Map<String, Double> after) {
+    Set<String> moved = new HashSet<>();
+    Stream.concat(before.keySet().stream(), after.keySet().stream()).forEach(at -> {
+      if (!before.getOrDefault(at, Double.NaN).equals(after.getOrDefault(at, Double.NaN))) {
+        moved.add(at);
+      }
+    });
+    return moved;
+  }
+}
