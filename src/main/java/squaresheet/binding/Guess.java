@@ -49,6 +49,11 @@ public record Guess(
     return new Guess(table, property, unit, at, across, Math.min(sure, most), why + "; " + reason);
   }
 
+  /** The same in another cell. */
+  Guess at(Address other) {
+    return new Guess(table, property, unit, other, across, sure, why);
+  }
+
   /** The same in another unit. */
   public Guess in(String otherUnit) {
     return new Guess(table, property, otherUnit, at, across, sure, why);

@@ -15,10 +15,12 @@ final class Survey {
 
   private final Workbook book;
   private final SheetTables sheets;
+  private final Amounts amounts;
 
   Survey(Workbook book, SheetTables sheets) {
     this.book = book;
     this.sheets = sheets;
+    amounts = new Amounts(book, sheets);
   }
 
   List<Guess> guesses() {
@@ -29,11 +31,11 @@ final class Survey {
         List<FoundTable> tables = sheets.of(sheet);
         tables.forEach(table -> columns(table, guesses));
         LabelFinder.all(sheets.grid(sheet), tables, "job")
-            .forEach(label -> values.add(guess(label)));
+            .forEach(label -> values.add(amounts.weighed(guess(label))));
       }
     }
-    names().forEach(values::add);
-    guesses.addAll(values.settled(buildings(guesses)));
+    names().forEach(name -> values.add(amounts.weighed(name)));
+    guesses.addAll(amounts.together(values.settled(buildings(guesses))));
     return guesses;
   }
 

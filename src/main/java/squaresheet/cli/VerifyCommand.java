@@ -66,6 +66,9 @@ final class VerifyCommand implements Callable<Integer> {
     }
     foreign(verdict);
     boolean passed = verdict.isPassed() && Books.isWhole(read);
+    if (passed) {
+      console.say(verdict.reasons());
+    }
     console.say(line(file, verdict, passed));
     return passed ? Exit.FINE : Exit.WITHHELD;
   }

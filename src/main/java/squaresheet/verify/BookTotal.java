@@ -4,12 +4,17 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import squaresheet.estimate.Category;
+import squaresheet.finding.Finding;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 import squaresheet.units.Money;
@@ -22,6 +27,15 @@ final class BookTotal {
 
   /** Half a cent for each amount that was rounded on the way. */
   private static final double HALF_CENT = 0.005;
+
+  /** Over a list its titles and headings take up to so many rows. */
+  private static final int TITLES = 8;
+
+  /** Words in a row of a list that are no material. */
+  private static final Pattern NO_MATERIAL = Pattern.compile(
+      "(?i).*\\b(labou?r|crew|wages?|hours?|hrs?|install\\w*|tear.?off|remov\\w*|dumpster|container|disposal|haul\\w*"
+          + "|dump\\w*|permits?|fees?|rental|hire|lift|crane|equipment|supervis\\w*|overhead|profit|markup|margin|tax"
+          + "|discount|sub-?contract\\w*|insurance|warranty|delivery|freight)\\b.*");
 
   private final BookModel model;
   private final Book book;
@@ -52,6 +66,19 @@ final class BookTotal {
         new JobTotal(name(), book.file(), categories, own, codes, total, path.share()));
   }
 
+  /** Why no price is sure: what may be one, each with what speaks against it. */
+  static List<Finding> asked(Book book) {
+    return book.layout().stream()
+        .flatMap(layout -> layout.questions().stream())
+        .filter(guess -> guess.property().equals("price_total"))
+        .map(guess -> new Finding(
+            Verdict.NO_TOTALS,
+            book.where(guess.at()),
+            "may be the price, but that is not sure, so no total is given: " + guess.why()
+                + "; bind asks which cell is the price, and keeps the answer"))
+        .toList();
+  }
+
   private void lines(double price) {
     List<Part> lines = tables("estimate");
     double tax = tax();
@@ -74,13 +101,34 @@ final class BookTotal {
   /** The totals of material and labour beside their labels, or of a list of materials. */
   private void labels(double price, double tax) {
     List<Part> materials = single("material_total", "material");
-    List<Part> parts = new ArrayList<>(materials.isEmpty() ? tables("materials") : materials);
+    List<Part> parts = new ArrayList<>(materials.isEmpty() ? listed() : materials);
     parts.addAll(single("labour_total", "labour"));
     if (isInThePrice(parts, price, tax)) {
-      parts.stream()
-          .map(part -> part.as(part.category().isEmpty() ? "material" : part.category()))
-          .forEach(this::category);
+      parts.forEach(this::category);
     }
+  }
+
+  /** The rows of a list that says that it is of material, and in which nothing says otherwise of a row. */
+  private List<Part> listed() {
+    List<Part> rows = tables("materials");
+    boolean material =
+        rows.stream().noneMatch(row -> NO_MATERIAL.matcher(called(row)).matches())
+            && rows.stream().limit(1).anyMatch(this::saysMaterial);
+    return material ? rows.stream().map(row -> row.as("material")).toList() : List.of();
+  }
+
+  private String called(Part row) {
+    return book.tab(row.at().sheet()).rowText(row.at().ref().row());
+  }
+
+  /** Whether the tab, or a title or heading over the first row of a list, speaks of material. */
+  private boolean saysMaterial(Part first) {
+    Tab tab = book.tab(first.at().sheet());
+    int row = first.at().ref().row();
+    return Stream.concat(
+            Stream.of(tab.name()),
+            IntStream.range(Math.max(0, row - TITLES), row).mapToObj(tab::rowText))
+        .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains("material"));
   }
 
   private List<Part> single(String property, String category) {

@@ -47,7 +47,8 @@ final class Pass {
         .map(it -> MoneyPath.of(book, it))
         .orElseGet(() -> MoneyPath.of(book, Optional.empty()));
     Optional<JobTotal> total = bound.flatMap(it -> new BookTotal(it).total(path));
-    return verdict(said, Optional.empty(), total, path);
+    return verdict(said, Optional.empty(), total, path)
+        .asking(total.isPresent() ? List.of() : BookTotal.asked(book));
   }
 
   /** Asks the model of the job too. */

@@ -11,14 +11,15 @@ import squaresheet.finding.Where;
 public final class Verdict {
 
   /** What a workbook without an estimate is withheld under. */
-  static final CheckInfo NO_TOTALS = new CheckInfo(
-      "no-totals-found", Severity.NOTE, "The workbook has no estimate whose names are known");
+  static final CheckInfo NO_TOTALS =
+      new CheckInfo("no-totals-found", Severity.NOTE, "The workbook has no price that is sure");
 
   private final String file;
   private final List<Finding> findings;
   private final List<Tally> tallies;
   private final MoneyPath moneyPath;
   private final Optional<JobTotal> total;
+  private final List<Finding> asked;
 
   Verdict(
       String file,
@@ -26,11 +27,27 @@ public final class Verdict {
       List<Tally> tallies,
       MoneyPath moneyPath,
       Optional<JobTotal> total) {
+    this(file, findings, tallies, moneyPath, total, List.of());
+  }
+
+  private Verdict(
+      String file,
+      List<Finding> findings,
+      List<Tally> tallies,
+      MoneyPath moneyPath,
+      Optional<JobTotal> total,
+      List<Finding> asked) {
     this.file = file;
     this.findings = List.copyOf(findings);
     this.tallies = List.copyOf(tallies);
     this.moneyPath = moneyPath;
     this.total = isPassed() ? total : Optional.empty();
+    this.asked = List.copyOf(asked);
+  }
+
+  /** The same with what has to be answered before there are totals. */
+  Verdict asking(List<Finding> questions) {
+    return new Verdict(file, findings, tallies, moneyPath, total, questions);
   }
 
   /** The workbook's file name. */
@@ -75,12 +92,15 @@ public final class Verdict {
     return total;
   }
 
-  /** Why there are no totals: the errors, or that there is no estimate; nothing where there are totals. */
-  List<Finding> reasons() {
+  /** Why there are no totals: the errors, what has to be answered, or that there is no price; nothing where there are totals. */
+  public List<Finding> reasons() {
     if (total.isPresent()) {
       return List.of();
     }
     List<Finding> errors = findings(Severity.ERROR);
+    if (errors.isEmpty() && !asked.isEmpty()) {
+      return asked;
+    }
     String says =
         "has no estimate with the defined names line_amount, estimate_total and terms_currency, and no cell that is"
             + " bound as the price, so there are no totals to give; bind tells which cell is which";

@@ -99,7 +99,7 @@ class BookTotalTest {
         8 | Grand total | =B6+B7
         """)))
         .containsExactlyInAnyOrderEntriesOf(Map.of("material", "1236.00", "labour", "2600.00"));
-    assertThat(amounts(total(lines + "6 | Grand total | =1.25*2600\n")))
+    assertThat(amounts(total(lines + "6 | Total price | =1.25*2600\n")))
         .containsExactlyEntriesOf(Map.of("not split", "3250.00"));
   }
 
