@@ -130,30 +130,12 @@ public record StarterJoints(
   }
 
   /**
-   * The fewest pieces to cut, from the first on, so that no starter joint clashes: after each, whole pieces follow up to the
-   * next. Nothing where no cut on the given marks and not under {@code shortest} keeps a joint clear.
+   * The fewest pieces to tell a crew, the first one in any case and those that are cut, so that no starter joint clashes: after
+   * each, whole pieces follow up to the next. Among those the ones that keep joints furthest apart. Nothing where no pieces
+   * on the given marks and not under {@code shortest} keep every joint clear.
    */
   public Optional<List<Cut>> cuts(Length mark, Length shortest) {
-    List<Cut> cuts = new ArrayList<>();
-    Length from = Length.ZERO;
-    Optional<Joint> clash = Optional.empty();
-    do {
-      StarterJoints rest = after(from).withBestCut(mark, shortest);
-      clash = rest.firstClash();
-      if (clash.isPresent() && clash.get().number() == 1) {
-        return Optional.empty();
-      }
-      cuts.add(new Cut(from, rest.starterCut()));
-      from = from.plus(clash.map(joint -> joint.at().minus(starter)).orElse(Length.ZERO));
-    } while (clash.isPresent());
-    return Optional.of(List.copyOf(cuts));
-  }
-
-  /** The rest of the eave, begun anew at a joint of the starter. */
-  private StarterJoints after(Length from) {
-    long next = 1 + Math.floorMod(shingleCut.units() - from.units() - 1, shingle.units());
-    return new StarterJoints(
-        starter, starter, shingle, new Length(next), eave.minus(from), minimum);
+    return new StarterCuts(this, mark, shortest).fewest();
   }
 
   private Length lastMark(Length mark) {

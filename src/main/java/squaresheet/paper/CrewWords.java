@@ -10,6 +10,7 @@ import squaresheet.courses.EaveStarter;
 import squaresheet.courses.LayoutSettings;
 import squaresheet.courses.Lines;
 import squaresheet.courses.RoofLayout;
+import squaresheet.courses.StarterJoints;
 import squaresheet.product.Shingle;
 import squaresheet.roof.EdgeKind;
 import squaresheet.units.Direction;
@@ -22,6 +23,9 @@ final class CrewWords {
 
   /** Planes listed by name; a roof of more is read from the plane sheets. */
   private static final int MOST_PLANES = 8;
+
+  /** So many cut pieces of one eave are told on the crew sheet itself. */
+  private static final int MOST_CUTS = 4;
 
   /** Slopes above this are steep. Source: OSHA 29 CFR 1926.500(b). */
   private static final Pitch STEEP = Pitch.of(4);
@@ -162,8 +166,14 @@ final class CrewWords {
     return where + ": "
         + eave.joints()
             .cuts(tape.mark(), settings.joints().sliver())
-            .map(cuts -> Words.cuts(cuts, tape))
-            .orElse("no first piece keeps the joints clear, ask before laying");
+            .map(this::cuts)
+            .orElse("no cut pieces keep the joints clear, ask before laying");
+  }
+
+  private String cuts(List<StarterJoints.Cut> cuts) {
+    return cuts.size() > MOST_CUTS
+        ? cuts.size() + " pieces to cut, as its strip says"
+        : Words.cuts(cuts, tape);
   }
 
   private List<String> nails() {

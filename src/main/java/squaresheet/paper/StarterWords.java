@@ -52,7 +52,7 @@ record StarterWords(CoursePlan plan, EaveStarter starter) {
     return joints()
         .cuts(tape().mark(), plan.settings().joints().sliver())
         .map(cuts -> "Begin with " + Words.cuts(cuts, tape()) + " instead: all clear.")
-        .orElse("No other first piece does better.");
+        .orElse("No pieces cut on the tape's marks keep all joints clear: ask before laying.");
   }
 
   private StarterJoints joints() {

@@ -119,12 +119,13 @@ class DrawingTest {
     assertThat(Lettering.of(drawing.svg()))
         .extracting(Lettering.Placed::text)
         .as(
-            "by hand: 36 under 39 3/8 from 7: 43 is 3 5/8 past 39 3/8; 79 is 1/4 past 78 3/4; from 32 3/8 the first joint stands 7 in before one and"
-                + " draws away by 3 3/8 each time, until the ninth, 320 3/8, stands 5 3/8 behind the one before; so the ninth piece, from 284 3/8 on, is cut")
+            "by hand: 36 under 39 3/8 from 7: 43 is 3 5/8 past 39 3/8; 79 is 1/4 past 78 3/4; from 28 1/8 the first joint stands 11 1/4 before one and"
+                + " draws away by 3 3/8 each time, until the sixth, 208 1/8, stands 11 1/4 behind the one before; 16 7/8 on, at 225, it is 11 1/4 before one again,"
+                + " and six more are as far apart; two stretches of seven would end 8 1/4 apart at best")
         .contains("3 5/8\"", "1/4\"")
         .anyMatch(text -> text.startsWith("4 of 12 joints too near, the first at 3' 7\"."))
-        .anyMatch(text -> text.contains("32 3/8\", and one cut to")
-            && text.endsWith("at 23' 8 3/8\" instead: all clear."));
+        .anyMatch(text -> text.contains("28 1/8\", and one cut to 16 7/8\"")
+            && text.endsWith("at 17' 4 1/8\" instead: all clear."));
   }
 
   @Test
