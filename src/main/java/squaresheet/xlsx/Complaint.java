@@ -14,6 +14,8 @@ final class Complaint {
       new CheckInfo("workbook-not-read", Severity.ERROR, "The file cannot be read as a workbook");
   static final CheckInfo NOT_SAVED =
       new CheckInfo("file-not-saved", Severity.ERROR, "The file cannot be saved");
+  static final CheckInfo IS_THERE =
+      new CheckInfo("file-is-there", Severity.ERROR, "There is a file of that name already");
   static final CheckInfo NOT_EDITED =
       new CheckInfo("workbook-not-edited", Severity.ERROR, "The workbook cannot be changed so");
   static final CheckInfo PARTLY_READ = new CheckInfo(

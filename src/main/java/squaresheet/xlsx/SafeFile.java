@@ -47,16 +47,26 @@ public final class SafeFile {
 
   /** Saves what the body writes. */
   public static Read<Saved> save(Path file, Existing existing, Body body) {
-    try {
-      return Read.of(put(file, existing, body));
-    } catch (Refusal refusal) {
-      return Read.nothing(Complaint.of(Complaint.NOT_SAVED, file, refusal.says()));
-    } catch (IOException failure) {
-      return Read.nothing(Complaint.of(Complaint.NOT_SAVED, file, says(file, failure)));
-    }
+    return save(file, existing, body, () -> {});
   }
 
-  private static Saved put(Path asked, Existing existing, Body body) throws IOException {
+  /** The same if the last look, taken when all is written and before anything is put in place, refuses nothing. */
+  static Read<Saved> save(Path file, Existing existing, Body body, Runnable lastLook) {
+    return Turn.at(file, () -> {
+      try {
+        return Read.of(put(file, existing, body, lastLook));
+      } catch (Refusal refusal) {
+        return Read.nothing(Complaint.of(refusal.info(Complaint.NOT_SAVED), file, refusal.says()));
+      } catch (FileAlreadyExistsException taken) {
+        return Read.nothing(Complaint.of(Complaint.IS_THERE, file, taken(file).says()));
+      } catch (IOException failure) {
+        return Read.nothing(Complaint.of(Complaint.NOT_SAVED, file, says(file, failure)));
+      }
+    });
+  }
+
+  private static Saved put(Path asked, Existing existing, Body body, Runnable lastLook)
+      throws IOException {
     Path file = behindLinks(asked);
     refuseWhereNotToBeWritten(file, existing);
     Path part = file.resolveSibling(
@@ -64,6 +74,7 @@ public final class SafeFile {
     try {
       write(part, body);
       takeOver(file, part);
+      lastLook.run();
       Optional<Path> previous = existing == Existing.KEEP_COPY && Files.exists(file)
           ? Optional.of(keep(file))
           : Optional.empty();
@@ -99,7 +110,7 @@ public final class SafeFile {
       throw new Refusal("the folder '" + file.getParent() + "' must be there, but is not");
     }
     if (Files.exists(file) && existing == Existing.REFUSE) {
-      throw new Refusal(name + " is there already and was left alone; choose another name");
+      throw taken(file);
     }
     if (Files.exists(file) && !Files.isWritable(file)) {
       throw new Refusal(name + " must be writable, but is read-only; nothing was changed");
@@ -110,7 +121,13 @@ public final class SafeFile {
     });
   }
 
-  private static void write(Path part, Body body) throws IOException {
+  private static Refusal taken(Path file) {
+    return Refusal.of(
+        Complaint.IS_THERE,
+        "'" + Complaint.name(file) + "' is there already and was left alone; choose another name");
+  }
+
+  static void write(Path part, Body body) throws IOException {
     try (FileChannel channel =
             FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16)) {
@@ -153,7 +170,7 @@ public final class SafeFile {
   }
 
   /** As much of a name as fits into so many bytes, in whole characters. */
-  private static String cut(String name, int bytes) {
+  static String cut(String name, int bytes) {
     String cut = name;
     while (cut.getBytes(StandardCharsets.UTF_8).length > bytes) {
       cut = cut.substring(0, cut.offsetByCodePoints(cut.length(), -1));
@@ -195,7 +212,7 @@ public final class SafeFile {
   }
 
   /** Forces a file or a folder's list of names to the disk, where the system lets one. */
-  private static void force(Path path) {
+  static void force(Path path) {
     try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException notHere) {
@@ -203,14 +220,11 @@ public final class SafeFile {
     }
   }
 
-  private static String says(Path file, IOException failure) {
+  static String says(Path file, IOException failure) {
     String name = "'" + Complaint.name(file) + "'";
     if (failure instanceof AccessDeniedException) {
       return name
           + " must be writable, but access to it or its folder is denied; nothing was changed";
-    }
-    if (failure instanceof FileAlreadyExistsException) {
-      return name + " is there already and was left alone; choose another name";
     }
     String why = failure instanceof java.nio.file.FileSystemException it && it.getReason() != null
         ? it.getReason()

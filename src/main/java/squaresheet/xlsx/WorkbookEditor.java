@@ -51,16 +51,15 @@ final class WorkbookEditor {
 
   /** Saves the file with its edits, or says why not. */
   static Read<Saved> edit(Path file, List<Edit> edits, Path to, Existing existing) {
-    Stamp before = Stamp.of(file);
-    return Guarded.reading(file, Complaint.NOT_EDITED, () -> {
-      try (Parts parts = Parts.open(file)) {
-        Bundle bundle = new Bundle(parts.archive());
-        new WorkbookEditor(parts, bundle).carryOut(edits);
-        return SafeFile.save(to, existing, out -> {
-          bundle.writeTo(out);
-          before.refuseIfChanged(file);
-        });
-      }
+    return Turn.at(to, () -> {
+      Stamp before = Stamp.of(file);
+      return Guarded.reading(file, Complaint.NOT_EDITED, () -> {
+        try (Parts parts = Parts.open(file)) {
+          Bundle bundle = new Bundle(parts.archive());
+          new WorkbookEditor(parts, bundle).carryOut(edits);
+          return SafeFile.save(to, existing, bundle::writeTo, () -> before.refuseIfChanged(file));
+        }
+      });
     });
   }
 
