@@ -31,6 +31,11 @@ final class Books {
     return last == null ? file.toString() : last.toString();
   }
 
+  /** The name without its ending. */
+  static String bare(Path file) {
+    return name(file).replaceFirst("\\.[^.]+$", "");
+  }
+
   private static String says(List<Finding> findings) {
     return findings.get(0).where() + ": " + findings.get(0).says();
   }

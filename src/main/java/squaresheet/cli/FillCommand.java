@@ -2,6 +2,7 @@ package squaresheet.cli;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,9 +12,11 @@ import squaresheet.binding.AnyLayout;
 import squaresheet.binding.Filled;
 import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
 import squaresheet.finding.Severity;
 import squaresheet.job.JobResult;
 import squaresheet.sheet.Workbook;
+import squaresheet.verify.JobPapers;
 
 /** Writes a job into the cells of a workbook of the estimator's own layout. */
 @Command(
@@ -107,8 +110,27 @@ final class FillCommand implements Callable<Integer> {
   private JobResult job() {
     boolean csv = Books.name(from).toLowerCase(Locale.ROOT).endsWith(".csv");
     return !csv && JobWorkbook.isOne(Books.read(from).value().orElseThrow())
-        ? JobBook.result(from, field.rulebook(console))
+        ? passed()
         : measured();
+  }
+
+  /** The job of a job workbook, which goes no further unless it passes and orders what its takeoff makes. */
+  private JobResult passed() {
+    Read<Workbook> read = Books.read(from);
+    JobPapers papers = JobBook.papers(from, read.value().orElseThrow(), field.rulebook(console));
+    console.say(papers.findings());
+    if (papers.isWithheld() || !Books.isWhole(read)) {
+      throw new CannotBeDone(
+          Exit.WITHHELD, Books.name(from) + " does not pass the verify check; nothing was written");
+    }
+    if (!papers.order().equals(Optional.of(papers.job().orderList()))) {
+      throw new CannotBeDone(
+          Exit.WITHHELD,
+          Books.name(from)
+              + " orders other packs than its planes and settings make, and those cannot be filled in;"
+              + " nothing was written");
+    }
+    return papers.job();
   }
 
   private JobResult measured() {

@@ -6,9 +6,9 @@ import squaresheet.binding.BoundJob;
 import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
-import squaresheet.job.JobResult;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.verify.JobPapers;
 
 /** Reads the job that a workbook holds. */
 final class JobBook {
@@ -20,8 +20,9 @@ final class JobBook {
     return known(file, JobWorkbook.read(workbook, Books.name(file), rulebook));
   }
 
-  static JobResult result(Path file, Rulebook rulebook) {
-    return known(file, JobResult.of(bound(file, rulebook).input()));
+  /** The workbook's papers, and whether any of them is withheld. */
+  static JobPapers papers(Path file, Workbook workbook, Rulebook rulebook) {
+    return known(file, JobPapers.of(workbook, Books.name(file), rulebook));
   }
 
   private static <T> T known(Path file, Read<T> read) {

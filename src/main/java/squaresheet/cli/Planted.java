@@ -71,7 +71,7 @@ final class Planted {
   }
 
   /** What a spreadsheet program would store when it saves: every formula's value worked out anew. */
-  private static List<Edit> recalculated(Workbook workbook) {
+  static List<Edit> recalculated(Workbook workbook) {
     Calculation calculation = Calculation.of(workbook);
     List<Edit> edits = new ArrayList<>();
     for (Map.Entry<Address, Formula> entry : calculation.formulas().entrySet()) {

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Readings;
 
 /** Tells what the tape's tolerance does to the order. */
@@ -35,14 +36,22 @@ final class ReadingsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Workbook workbook = Books.read(file).value().orElseThrow();
-    Read<Readings> read = Readings.of(workbook, Books.name(file), company.rulebook(console));
+    Read<Workbook> book = Books.read(file);
+    Workbook workbook = book.value().orElseThrow();
+    Rulebook rulebook = company.rulebook(console);
+    Read<Readings> read = Readings.of(workbook, Books.name(file), rulebook);
     if (read.value().isEmpty()) {
       console.say(read.findings());
       return Exit.FAILED.code();
     }
+    boolean passed =
+        Books.isWhole(book) && Passes.over(workbook, Books.name(file), rulebook).isPassed();
+    if (!passed) {
+      console.say(
+          "DOES NOT PASS: the orders below are those of a workbook that verify finds wrong");
+    }
     say(read.value().orElseThrow());
-    return Exit.FINE.code();
+    return (passed ? Exit.FINE : Exit.WITHHELD).code();
   }
 
   private void say(Readings readings) {

@@ -3,16 +3,22 @@ package squaresheet.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.Edit;
 import squaresheet.xlsx.Existing;
 import squaresheet.xlsx.SafeFile;
+import squaresheet.xlsx.SafeFolder;
 import squaresheet.xlsx.Saved;
 import squaresheet.xlsx.Xlsx;
 
 /** Writes files: never over one that is there unless told to, and then a copy of it is kept. */
 final class Saving {
+
+  /** The card of what is said where a file is there already: the one case in which force helps. */
+  private static final String TAKEN = "file-is-there";
 
   private final Console console;
   private final Existing existing;
@@ -39,19 +45,39 @@ final class Saving {
     said(SafeFile.save(file, bytes, existing), file);
   }
 
+  /** A set of files, all or none, in a folder of its own. */
+  void set(Path parent, String name, Path origin, Map<String, byte[]> files) {
+    Read<SafeFolder.SavedSet> read = SafeFolder.save(parent, name, origin, files, existing);
+    SafeFolder.SavedSet saved = done(read, existing, "draws them anew");
+    saved
+        .kept()
+        .forEach(copy -> console.say(
+            "kept what was changed since it was drawn as " + saved.folder().resolve(copy)));
+    saved
+        .left()
+        .forEach(old -> console.say("left " + saved.folder().resolve(old)
+            + ": it is of the last time, but was changed since it was drawn"));
+    saved.files().forEach(file -> console.say("wrote " + saved.folder().resolve(file)));
+  }
+
   private void said(Read<Saved> read, Path file) {
     said(console, read, existing, file);
   }
 
   /** Says what became of a file, or ends the command where it could not be written. */
   static void said(Console console, Read<Saved> read, Existing existing, Path file) {
-    Saved saved = read.value()
-        .orElseThrow(() -> new CannotBeDone(
-            Exit.FAILED,
-            read.findings().get(0).says()
-                + (existing == Existing.REFUSE ? "; --force keeps a copy and goes on" : "")));
+    Saved saved = done(read, existing, "keeps a copy and goes on");
     console.say(read.findings());
     saved.previous().ifPresent(copy -> console.say("kept what was there as " + copy));
     console.say("wrote " + file);
+  }
+
+  /** What was saved; where nothing was, the command ends, with the advice that helps. */
+  private static <T> T done(Read<T> read, Existing existing, String force) {
+    return read.value().orElseThrow(() -> {
+      Finding why = read.findings().get(0);
+      boolean taken = existing == Existing.REFUSE && why.info().id().equals(TAKEN);
+      return new CannotBeDone(Exit.FAILED, why.says() + (taken ? "; --force " + force : ""));
+    });
   }
 }

@@ -29,8 +29,13 @@ public record OrderList(List<Entry> entries) {
 
   /** The order of a takeoff; packs of one product that several rules ask for stand together. */
   public static OrderList of(Takeoff takeoff) {
+    return of(takeoff.orders());
+  }
+
+  /** These orders; packs of one product stand together. */
+  public static OrderList of(List<Order> orders) {
     Map<String, Entry> entries = new LinkedHashMap<>();
-    for (Order order : takeoff.orders()) {
+    for (Order order : orders) {
       entries.merge(
           order.product().id(), new Entry(order.product(), order.packs()), OrderList::together);
     }

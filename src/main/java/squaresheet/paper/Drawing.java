@@ -53,6 +53,11 @@ public final class Drawing {
     return height;
   }
 
+  /** The same under a band that says it is not to be worked from; all of it a little smaller, so that nothing is covered. */
+  public Drawing stamped() {
+    return new Drawing(title, width, height, pen -> Stamp.paint(pen, this));
+  }
+
   /**
    * As a scalable drawing: the text of an SVG file.
    *
@@ -88,6 +93,11 @@ public final class Drawing {
       graphics.dispose();
     }
     return encoded(image);
+  }
+
+  /** Puts the drawing itself on a page that is white already. */
+  void paint(Pen pen) {
+    painter.paint(pen);
   }
 
   void paint(Graphics2D graphics) {

@@ -42,6 +42,15 @@ final class Pen {
     graphics.setColor(Color.BLACK);
   }
 
+  /** Draws something smaller, its upper left corner moved to a point. */
+  void smaller(double scale, double x, double y, Drawing drawing) {
+    AffineTransform before = graphics.getTransform();
+    graphics.translate(x, y);
+    graphics.scale(scale, scale);
+    drawing.paint(this);
+    graphics.setTransform(before);
+  }
+
   void line(double x1, double y1, double x2, double y2, BasicStroke stroke) {
     draw(new Line2D.Double(x1, y1, x2, y2), stroke);
   }

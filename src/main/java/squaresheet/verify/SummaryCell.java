@@ -13,7 +13,8 @@ import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
 
 /**
- * A cell of the sheet that shows the job at a glance, which only repeats what another sheet works out.
+ * A cell of a sheet that is read and printed, the job at a glance or the lines to snap, which only repeats what another sheet
+ * works out.
  *
  * @param book the workbook
  * @param at the cell
@@ -25,12 +26,19 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
   /** A sheet of which more cells are off than this share was laid out anew by its owner. */
   private static final double MOST = 0.5;
 
-  private static final String SHEET = "Summary";
+  /** As long with every job; of a sheet that grows with the roof, rows that nothing is called like are left out. */
+  private static final String GLANCE = "Summary";
 
-  /** The cells of that sheet, found by what their rows are called. */
+  private static final List<String> SHEETS = List.of(GLANCE, "Layout");
+
+  /** The cells of those sheets, found by what their rows are called. */
   static Stream<SummaryCell> of(Model model) {
+    return SHEETS.stream().flatMap(sheet -> of(model, sheet));
+  }
+
+  private static Stream<SummaryCell> of(Model model, String sheet) {
     List<SummaryCell> all = new ArrayList<>();
-    model.written().flatMap(book -> tab(book, SHEET)).ifPresent(written -> sheet(
+    model.written().flatMap(book -> tab(book, sheet)).ifPresent(written -> sheet(
             model.book(), written)
         .ifPresent(there -> rows(written, there, all)));
     long off = all.stream().filter(SummaryCell::isOff).count();
@@ -43,7 +51,7 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
 
   /** The sheet of that name, or else the one that calls most rows alike. */
   private static Optional<Tab> sheet(Book book, Tab written) {
-    return tab(book, SHEET).or(() -> book.tabs().stream()
+    return tab(book, written.name()).or(() -> book.tabs().stream()
         .max(Comparator.comparingLong(tab -> alike(tab, written)))
         .filter(tab -> alike(tab, written) * 2 > labels(written).count()));
   }
@@ -67,23 +75,36 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
   private static void rows(Tab written, Tab there, List<SummaryCell> all) {
     int moved = 0;
     for (Sheet.Placed label : labels(written).toList()) {
-      int row = row(there, text(written, label.ref()), label.ref().row() + moved);
+      String name = text(written, label.ref());
+      if (!written.name().equals(GLANCE)
+          && labels(there).noneMatch(it -> text(there, it.ref()).equals(name))) {
+        continue;
+      }
+      int row = row(there, name, label.ref().row() + moved);
       moved = row - label.ref().row();
       int down = moved;
       written
           .sheet()
           .row(label.ref().row())
           .filter(placed -> placed.cell().isFormula())
+          .filter(placed -> isRepeat(written, placed.ref()))
           .forEach(placed -> written
               .book()
               .formula(written.at(placed.ref()))
-              .map(right -> new SummaryCell(
-                  there.book(),
-                  there.at(placed.ref().plus(down, 0)),
-                  text(written, label.ref()),
-                  right))
+              .map(right ->
+                  new SummaryCell(there.book(), there.at(placed.ref().plus(down, 0)), name, right))
               .ifPresent(all::add));
     }
+  }
+
+  /** Whether the formula is made of names alone, which mean the same wherever the row has gone. */
+  private static boolean isRepeat(Tab written, Ref ref) {
+    return written
+        .book()
+        .formula(written.at(ref))
+        .filter(formula -> Nodes.any(formula.tree(), Node.Name.class::isInstance))
+        .filter(formula -> !Nodes.any(formula.tree(), Node.Reference.class::isInstance))
+        .isPresent();
   }
 
   /** The row of that name nearest to where it should be; where none is, that place. */

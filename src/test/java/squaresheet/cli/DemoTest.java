@@ -34,7 +34,7 @@ class DemoTest {
             "Takeoff!M7  6.5 -> =L7/100  [typed-over-formula]",
             "roof-form.corrected.xlsx: 0 findings");
     assertThat(ran.out()).contains(findingInReadme());
-    assertThat(folder.resolve("drawings")).isDirectoryContaining("glob:**.svg");
+    assertThat(folder.resolve("drawings/alder-lane-house")).isDirectoryContaining("glob:**.svg");
     assertThat(folder.resolve("totals-withheld.csv")).exists();
   }
 

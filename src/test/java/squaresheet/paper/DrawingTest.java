@@ -48,6 +48,7 @@ class DrawingTest {
     }
     drawings.add(CrewSheet.of(layout, "Larch Lane").drawing());
     Drawings.shapes().forEach(shape -> drawings.add(Drawings.shape(shape)));
+    drawings.addAll(drawings.stream().map(Drawing::stamped).toList());
     return drawings.stream();
   }
 
@@ -74,6 +75,20 @@ class DrawingTest {
             .isTrue();
       }
     }
+  }
+
+  @Test
+  void a_stamp_is_seen_and_covers_nothing() throws Exception {
+    Drawing plain = Drawings.plane(Sample.layout().plans().get(0));
+    List<String> texts =
+        Lettering.of(plain.svg()).stream().map(Lettering.Placed::text).toList();
+    List<Lettering.Placed> stamped = Lettering.of(plain.stamped().svg());
+    assertThat(stamped)
+        .extracting(Lettering.Placed::text)
+        .contains("DOES NOT PASS")
+        .containsAll(texts);
+    assertThat(plain.stamped().width()).isEqualTo(plain.width());
+    assertThat(plain.stamped().height()).isEqualTo(plain.height());
   }
 
   @Test
