@@ -119,10 +119,11 @@ final class OpeningsSheet {
   }
 
   private Entry height(int item) {
-    String plane = "MATCH(" + table.here(item, "opening_plane") + ",plane_name,0)";
+    String named = table.here(item, "opening_plane");
+    String plane = "MATCH(" + named + ",plane_name,0)";
     String typed = table.here(item, "opening_up_slope");
     return Entries.computed(
-        "IF(COUNTIF(plane_name," + table.here(item, "opening_plane") + "&\"\")=0,0," + typed
+        "IF(OR(" + named + "=\"\",COUNTIF(plane_name," + named + ")=0),0," + typed
             + "*IF(INDEX(plane_measured," + plane + ")=\"plan\",INDEX(pitch_factor," + plane
             + "),1))",
         FEET);
