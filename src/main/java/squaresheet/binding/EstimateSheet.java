@@ -108,60 +108,17 @@ final class EstimateSheet {
   }
 
   private EstimateLine work(Rate rate, int item) {
-    String amount = rates.table().there(item, "rate_amount");
-    String high = "AND(building_stories>=" + rates.table().there(item, "rate_stories_from")
-        + ",building_stories<" + rates.table().there(item, "rate_stories_below") + ")";
-    String quantity = "IF(" + high + "," + quantity(rate, item) + ",0)";
-    boolean hours = rate.isHours();
+    WorkLine work =
+        new WorkLine(rate, parts.rulebook(), pricing.terms().currency(), rates.table(), item);
     return new EstimateLine(
         "rate " + (item + 1),
-        rates.table().there(item, "rate_item") + band(rate, item),
-        rates.table().there(item, "rate_category"),
-        rates.table().there(item, "rate_cost_code") + "&\"\"",
-        hours ? quantity + "*" + amount : quantity,
-        hours ? "\"hour\"" : "\"" + unit(rate) + "\"",
-        hours
-            ? "INDEX(crew_rate,MATCH(" + rates.table().there(item, "rate_crew") + ",crew_name,0))"
-            : amount,
+        work.item(),
+        work.category(),
+        work.code(),
+        work.quantity(),
+        work.unit(),
+        work.price(),
         "");
-  }
-
-  private String unit(Rate rate) {
-    return parts
-        .rulebook()
-        .rule(rate.quantity())
-        .map(rule -> Entries.unit(rule.unit()))
-        .orElse("job");
-  }
-
-  private String band(Rate rate, int item) {
-    return isByPlane(rate)
-        ? "&\", from \"&" + rates.table().there(item, "rate_pitch_from") + "&\":12\"&IF("
-            + rates.table().there(item, "rate_pitch_below") + "<1000,\" to below \"&"
-            + rates.table().there(item, "rate_pitch_below") + "&\":12\",\"\")&IF("
-            + rates.table().there(item, "rate_stories_from") + ">0,\", from \"&"
-            + rates.table().there(item, "rate_stories_from") + "&\" stories\",\"\")"
-        : "";
-  }
-
-  private boolean isByPlane(Rate rate) {
-    return parts
-        .rulebook()
-        .rule(rate.quantity())
-        .filter(rule -> rule.per() == Rule.Per.PLANE)
-        .isPresent();
-  }
-
-  private String quantity(Rate rate, int item) {
-    if (rate.quantity().isEmpty()) {
-      return "1";
-    }
-    if (!isByPlane(rate)) {
-      return parts.rulebook().rule(rate.quantity()).isPresent() ? rate.quantity() : "NA()";
-    }
-    return "SUMIFS(" + rate.quantity() + ",pitch_rise,\">=\"&"
-        + rates.table().there(item, "rate_pitch_from") + ",pitch_rise,\"<\"&"
-        + rates.table().there(item, "rate_pitch_below") + ")";
   }
 
   private void surcharges() {
@@ -257,7 +214,7 @@ final class EstimateSheet {
 
     void write() {
       headings("Totals", "Amount");
-      total("Cost of the job", "estimate_cost", "SUM(" + first(Category::isCost) + ")");
+      total("Cost of the job", "estimate_cost", cost());
       total("Cost and overhead", "estimate_base", "estimate_cost+" + at("overhead"));
       total("Price before discount and tax", "estimate_price", "estimate_base+" + at("profit"));
       total(
@@ -277,14 +234,13 @@ final class EstimateSheet {
       payments();
     }
 
-    private String first(java.util.function.Predicate<Category> which) {
-      int last = 0;
-      for (int item = 0; item < lines.size(); item++) {
-        boolean surcharge =
-            List.of("overhead", "profit", "discount", "tax").contains(lines.get(item).key);
-        last = surcharge || !which.test(Category.Known.MATERIAL) ? last : item;
-      }
-      return table.ref(0, "line_amount") + ":" + table.ref(last, "line_amount");
+    /** The sum of the lines of cost, which stand before all others; nothing where there are none. */
+    private String cost() {
+      int count = lines.indexOf(
+          lines.stream().filter(line -> line.key.equals("overhead")).findFirst().orElseThrow());
+      return count == 0
+          ? "0"
+          : "SUM(" + table.ref(0, "line_amount") + ":" + table.ref(count - 1, "line_amount") + ")";
     }
 
     private String at(String key) {
@@ -372,26 +328,25 @@ final class EstimateSheet {
       row++;
     }
 
+    /** Each share, and what is left to the last; all of it where the terms have none. */
     private void payments() {
-      int count = pricing.terms().payments().size();
-      if (count == 0) {
-        return;
-      }
       headings("Payments", "Amount", "Share");
       int first = row;
-      for (int item = 0; item < count; item++) {
-        boolean last = item == count - 1;
-        sheet.put(new Ref(row, 0), Entries.computed("INDEX(payment_when," + (item + 1) + ")", "@"));
+      int count = Math.max(1, pricing.terms().payments().size());
+      for (int item = 1; item <= count; item++) {
+        String when = "INDEX(payment_when," + item + ")";
+        String share = "INDEX(payment_share," + item + ")";
+        String before = item == 1 ? "" : "-SUM(B" + (first + 1) + ":B" + row + ")";
+        sheet.put(
+            new Ref(row, 0),
+            Entries.computed(
+                count == 1 ? "IF(" + when + "=\"\",\"in full\"," + when + ")" : when, "@"));
         sheet.put(
             new Ref(row, 1),
             Entries.computed(
-                last
-                    ? "estimate_total-SUM(" + (item == 0 ? "0" : "B" + (first + 1) + ":B" + row)
-                        + ")"
-                    : "ROUND(estimate_total*INDEX(payment_share," + (item + 1) + "),2)",
+                item == count ? "estimate_total" + before : "ROUND(estimate_total*" + share + ",2)",
                 MONEY));
-        sheet.put(
-            new Ref(row, 2), Entries.computed("INDEX(payment_share," + (item + 1) + ")", "0.0##%"));
+        sheet.put(new Ref(row, 2), Entries.computed(share, "0.0##%"));
         row++;
       }
       foot(first, "payment_total");

@@ -113,6 +113,10 @@ final class NamedRows {
         .orElseGet(() -> where(column));
   }
 
+  void says(Finding finding) {
+    findings.add(finding);
+  }
+
   void says(Where where, String sentence) {
     findings.add(Complaint.ROW_UNREAD.at(where, sentence));
   }

@@ -17,12 +17,16 @@ import squaresheet.estimate.Rate;
 import squaresheet.estimate.Rates;
 import squaresheet.estimate.Tax;
 import squaresheet.estimate.Terms;
+import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 import squaresheet.units.Money;
 import squaresheet.units.Ratio;
 import squaresheet.units.Unit;
 
 /** Reads the prices, rates and terms of a job workbook. */
 final class PricingReader {
+
+  private static final double OPEN = Rate.Band.OPEN.doubleValue();
 
   private final NamedRows rows;
   private final String currency;
@@ -63,7 +67,7 @@ final class PricingReader {
             category.get(),
             rows.text(row, "price_quoted"),
             rows.where(row, "price_amount"));
-        if (prices.putIfAbsent(product, price) != null) {
+        if (!PriceList.add(prices, product, price)) {
           rows.says(
               rows.where(row, "price_product"),
               "the price of " + product + " must stand once, but stands above already");
@@ -87,17 +91,20 @@ final class PricingReader {
   }
 
   private Rates rates() {
-    Map<String, Money> crews = new LinkedHashMap<>();
+    List<Rates.Crew> crews = new ArrayList<>();
     for (int row : rows.rows("crew_name", "the crews")) {
       String crew = rows.text(row, "crew_name");
+      Where where = rows.where(row, "crew_name");
       rows.amount(row, "crew_rate", "the hour of " + crew)
-          .ifPresent(amount -> crews.put(crew, Money.of(currency, amount)));
+          .ifPresent(amount -> crews.add(new Rates.Crew(crew, Money.of(currency, amount), where)));
     }
     List<Rate> rates = new ArrayList<>();
     for (int row : rows.rows("rate_item", "the rates")) {
       rate(row).ifPresent(rates::add);
     }
-    return new Rates(crews, rates);
+    Read<Rates> once = Rates.once(crews, rates);
+    once.findings().forEach(rows::says);
+    return once.value().orElseThrow();
   }
 
   private Optional<Rate> rate(int row) {
@@ -117,14 +124,15 @@ final class PricingReader {
             amount.get(),
             unit.get(),
             rows.text(row, "rate_crew"),
-            band));
+            band,
+            part -> rows.where(row, "rate_" + part)));
   }
 
   private Optional<Rate.Band> band(int row, String item) {
     Optional<BigDecimal> from = bound(row, "rate_pitch_from", item, 0);
-    Optional<BigDecimal> below = bound(row, "rate_pitch_below", item, RatesSheet.OPEN);
+    Optional<BigDecimal> below = bound(row, "rate_pitch_below", item, OPEN);
     Optional<BigDecimal> low = bound(row, "rate_stories_from", item, 0);
-    Optional<BigDecimal> high = bound(row, "rate_stories_below", item, RatesSheet.OPEN);
+    Optional<BigDecimal> high = bound(row, "rate_stories_below", item, OPEN);
     return from.isPresent() && below.isPresent() && low.isPresent() && high.isPresent()
         ? Optional.of(new Rate.Band(from.get(), below.get(), low.get(), high.get()))
         : Optional.empty();

@@ -20,8 +20,6 @@ final class RatesSheet {
   static final String NAME = "Rates";
 
   private static final int HEADING = 3;
-  /** Bands that are open above end here. */
-  static final double OPEN = 1000;
 
   private final List<Rate> rates;
   private final List<Map.Entry<String, Money>> crews;

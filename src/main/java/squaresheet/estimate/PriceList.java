@@ -97,20 +97,36 @@ public record PriceList(Map<String, Price> prices) {
         Category.meant(category),
         line.text("effective"),
         line.at("price"));
-    return prices.putIfAbsent(product, price) == null
-        ? ""
-        : "the price of " + product + " must stand once, but stands above already";
+    return product.isEmpty()
+        ? "the product of a price must be named, but is empty"
+        : add(prices, product, price)
+            ? ""
+            : "the price of " + product + " must stand once, but stands above already";
+  }
+
+  /** Puts a price into a list, unless the product stands there already; spreadsheets take its id in any letter case. */
+  public static boolean add(Map<String, Price> prices, String product, Price price) {
+    return prices.keySet().stream().noneMatch(product::equalsIgnoreCase)
+        && prices.put(product, price) == null;
+  }
+
+  private Optional<Price> find(String product) {
+    return prices.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(product))
+        .map(Map.Entry::getValue)
+        .findFirst();
   }
 
   /** The price of a pack of the product; a price per square of shingles is turned into one per bundle. */
   Read<Price> perPack(Product product, Where asked) {
-    Price price = prices.get(product.id());
-    if (price == null) {
+    Optional<Price> found = find(product.id());
+    if (found.isEmpty()) {
       return Read.nothing(new Finding(
           Complaints.PRICE_MISSING,
           asked,
           "no price for " + product.id() + Neighbours.sentence(product.id(), prices.keySet())));
     }
+    Price price = found.get();
     String pack = product.packing().pack().name();
     if (price.per().equals(pack)) {
       return Read.of(price);

@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
@@ -18,9 +16,6 @@ import squaresheet.units.Unit;
 
 /** Lines of work and hire: for every rate, so much of its quantity as lies in its band. */
 final class RateLines {
-
-  private static final Unit HOUR = Unit.parse("hour");
-  private static final Unit DOLLAR = Unit.parse("$");
 
   private final Takeoff takeoff;
   private final Rates rates;
@@ -34,9 +29,7 @@ final class RateLines {
     this.rates = rates;
     this.currency = currency;
     this.stories = takeoff.number("building_stories").orElse(1.0);
-    Map<String, List<Rate>> items = rates.rates().stream()
-        .collect(Collectors.groupingBy(Rate::item, LinkedHashMap::new, Collectors.toList()));
-    items.forEach(this::item);
+    Rates.works(rates.rates()).forEach(this::work);
   }
 
   List<Line> lines() {
@@ -47,37 +40,55 @@ final class RateLines {
     return findings;
   }
 
-  private void says(String item, String sentence) {
-    says(Complaints.RATE_MISSING, item, sentence);
+  private void says(CheckInfo card, Where where, String sentence) {
+    findings.add(new Finding(card, where, sentence));
   }
 
-  private void says(CheckInfo card, String item, String sentence) {
-    findings.add(new Finding(card, new Where.OfItem("rate " + item, ""), sentence));
-  }
-
-  private void item(String item, List<Rate> all) {
-    String name = all.get(0).quantity();
+  /** Rates of one item and quantity, which share the work between them. */
+  private void work(List<Rate> all) {
+    Rate first = all.get(0);
+    String name = first.quantity();
     Optional<Rule> rule = takeoff.rulebook().rule(name);
     if (!name.isEmpty() && rule.isEmpty()) {
       says(
-          item,
-          "no quantity '" + name + "' for the rate of " + item
+          Complaints.RATE_MISSING,
+          first.at("quantity"),
+          "no quantity '" + name + "' for the rate of " + first.item()
               + takeoff.rulebook().nearest(name));
       return;
     }
+    if (!isByPlane(rule)) {
+      all.forEach(this::limitsNothing);
+    }
     List<Rate> high =
         all.stream().filter(rate -> rate.band().holdsStories(stories)).toList();
-    Map<Rate, BigDecimal> work = new LinkedHashMap<>();
+    Map<Rate, BigDecimal> shares = new LinkedHashMap<>();
     for (int row = 0; row < (name.isEmpty() ? 1 : takeoff.rows(name)); row++) {
-      share(item, high, rule, row, work);
+      share(first, high, rule, row, shares);
     }
-    work.forEach((rate, quantity) -> line(rate, quantity, rule));
+    shares.forEach((rate, quantity) -> line(rate, quantity, rule));
+  }
+
+  private static boolean isByPlane(Optional<Rule> rule) {
+    return rule.filter(one -> one.per() == Rule.Per.PLANE).isPresent();
+  }
+
+  private void limitsNothing(Rate rate) {
+    if (rate.band().limitsPitch()) {
+      String what = rate.quantity().isEmpty() ? "it is paid once" : rate.quantity() + " is not";
+      says(
+          Complaints.RATE_NOT_READ,
+          rate.at("quantity"),
+          "the pitches of the rate of " + rate.item()
+              + " must go with a quantity of each plane, such as plane_squares, but " + what
+              + "; leave the pitches empty, or name such a quantity");
+    }
   }
 
   private void share(
-      String item, List<Rate> high, Optional<Rule> rule, int row, Map<Rate, BigDecimal> work) {
-    double quantity = rule.isEmpty() ? 1 : quantity(item, rule.get(), row);
-    boolean byPlane = rule.filter(one -> one.per() == Rule.Per.PLANE).isPresent();
+      Rate first, List<Rate> high, Optional<Rule> rule, int row, Map<Rate, BigDecimal> shares) {
+    double quantity = rule.isEmpty() ? 1 : quantity(first, rule.get(), row);
+    boolean byPlane = isByPlane(rule);
     double rise = byPlane ? takeoff.number("pitch_rise", row).orElse(0.0) : 0;
     List<Rate> fitting =
         high.stream().filter(rate -> !byPlane || rate.band().holdsPitch(rise)).toList();
@@ -85,21 +96,25 @@ final class RateLines {
       return;
     }
     if (fitting.size() == 1) {
-      work.merge(fitting.get(0), BigDecimal.valueOf(quantity), BigDecimal::add);
+      shares.merge(fitting.get(0), BigDecimal.valueOf(quantity), BigDecimal::add);
     } else {
       says(
-          item,
-          "one rate of " + item + " must fit "
+          Complaints.RATE_MISSING,
+          (fitting.isEmpty() ? first : fitting.get(1)).at("item"),
+          "one rate of " + first.item() + " must fit "
               + (byPlane ? "a pitch of " + show(rise) + ":12 and " : "") + show(stories)
               + " stories, but " + fitting.size() + " do");
     }
   }
 
   /** Of what cannot be worked out there is nothing; an order that cannot is said by the takeoff already. */
-  private double quantity(String item, Rule rule, int row) {
+  private double quantity(Rate rate, Rule rule, int row) {
     Optional<Double> number = takeoff.number(rule.name(), row);
     if (number.isEmpty() && rule.orders().isEmpty()) {
-      says(item, rule.name() + " could not be worked out, so " + item + " is not priced");
+      says(
+          Complaints.RATE_MISSING,
+          new Where.OfItem("rate " + rate.item(), ""),
+          rule.name() + " could not be worked out, so " + rate.item() + " is not priced");
     }
     return number.orElse(0.0);
   }
@@ -110,46 +125,36 @@ final class RateLines {
 
   private void line(Rate rate, BigDecimal quantity, Optional<Rule> rule) {
     Unit unit = rule.map(Rule::unit).orElse(Unit.RATIO);
-    Unit paid = rate.unit().times(unit);
-    Optional<Unit> fitting = wanted(rate).filter(paid::isLike).findFirst();
-    if (fitting.isEmpty()) {
-      says(Complaints.RATE_UNIT, rate.item(), unitSentence(rate, unit));
+    Optional<Rate.Paid> paid = rate.paid(unit, currency);
+    if (paid.isEmpty()) {
+      says(Complaints.RATE_UNIT, rate.at("unit"), unitSentence(rate, unit));
       return;
     }
     String of = rule.map(one -> " of " + one.name()).orElse("");
     String basis = rate.amount().toPlainString() + " " + rate.unit() + of;
-    BigDecimal size = BigDecimal.valueOf(paid.factorTo(fitting.get()));
+    BigDecimal size = BigDecimal.valueOf(paid.get().size());
     BigDecimal much = size.compareTo(BigDecimal.ONE) == 0 ? quantity : quantity.multiply(size);
     if (!rate.isHours()) {
-      Unit bought = rule.isEmpty() ? Unit.parse("job") : fitting.get().over(rate.unit());
+      Unit bought = rule.isEmpty() ? Unit.parse("job") : paid.get().unit().over(rate.unit());
       add(rate, new Line.Quantity(much, bought), Money.of(currency, rate.amount()), basis);
-    } else if (rates.crews().containsKey(rate.crew())) {
-      Line.Quantity hours = new Line.Quantity(much.multiply(rate.amount()), HOUR);
-      add(rate, hours, rates.crews().get(rate.crew()), basis);
-    } else {
-      says(rate.item(), "no crew '" + rate.crew() + "' for the rate of " + rate.item());
+      return;
     }
+    rates
+        .hour(rate.crew())
+        .ifPresentOrElse(
+            hour -> add(
+                rate,
+                new Line.Quantity(much.multiply(rate.amount()), paid.get().unit()),
+                hour,
+                basis),
+            () -> says(
+                Complaints.RATE_MISSING,
+                rate.at("crew"),
+                "no crew '" + rate.crew() + "' for the rate of " + rate.item()));
   }
 
   private void add(Rate rate, Line.Quantity quantity, Money price, String basis) {
     lines.add(Line.extended(rate.category(), rate.costCode(), rate.item(), quantity, price, basis));
-  }
-
-  /** What a rate comes to over its quantity: hours of a crew, else money; a plain dollar is that of the terms. */
-  private Stream<Unit> wanted(Rate rate) {
-    if (rate.isHours()) {
-      return Stream.of(HOUR);
-    }
-    return Stream.concat(Stream.of(DOLLAR), money().stream());
-  }
-
-  /** The unit of the currency; many have none. */
-  private Optional<Unit> money() {
-    try {
-      return Optional.of(Unit.parse(currency));
-    } catch (IllegalArgumentException unnamed) {
-      return Optional.empty();
-    }
   }
 
   private String unitSentence(Rate rate, Unit of) {

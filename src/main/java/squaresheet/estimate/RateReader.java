@@ -6,13 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.tape.NumberReader;
+import squaresheet.units.Money;
 import squaresheet.units.Unit;
 
 /** Reads one line of a table of rates. */
 final class RateReader {
-
-  /** Past the steepest pitch and the tallest house. */
-  private static final BigDecimal NO_END = BigDecimal.valueOf(1000);
 
   private static final int DECIMALS = 6;
 
@@ -29,12 +27,12 @@ final class RateReader {
 
   /** Whether the line states what an hour of a crew costs. */
   boolean isCrew() {
-    return line.text("category").equals("crew");
+    return line.text("category").equalsIgnoreCase("crew");
   }
 
   private void says(String column, String sentence) {
-    findings.add(new Finding(
-        Complaints.RATE_NOT_READ, line.at(column), line.text("item") + ": " + sentence));
+    String item = line.text("item").isEmpty() ? "" : line.text("item") + ": ";
+    findings.add(new Finding(Complaints.RATE_NOT_READ, line.at(column), item + sentence));
   }
 
   Optional<BigDecimal> number(String column, BigDecimal usual) {
@@ -49,7 +47,32 @@ final class RateReader {
     return number;
   }
 
+  /** A crew with the cost of its hour. */
+  Optional<Rates.Crew> crew(String currency) {
+    named();
+    Unit hour = Unit.parse("$/hour");
+    boolean other = !line.text("unit").isEmpty() && !unit().isLike(hour) && !isPerHour(currency);
+    if (findings.isEmpty() && other) {
+      says("unit", "unit must be $/hour for a crew, but reads '" + line.text("unit") + "'");
+    }
+    return number("amount", BigDecimal.ZERO)
+        .filter(amount -> findings.isEmpty())
+        .map(amount ->
+            new Rates.Crew(line.text("item"), Money.of(currency, amount), line.at("item")));
+  }
+
+  private boolean isPerHour(String currency) {
+    return line.text("unit").equalsIgnoreCase(currency + "/hour");
+  }
+
+  private void named() {
+    if (line.text("item").isEmpty()) {
+      says("item", "item must be named, but is empty");
+    }
+  }
+
   Optional<Rate> rate() {
+    named();
     Category category = Category.meant(line.text("category"));
     if (!category.isCost() || category.toString().isEmpty()) {
       says(
@@ -61,9 +84,9 @@ final class RateReader {
     Unit unit = unit();
     Rate.Band band = new Rate.Band(
         number("pitch_from_in_per_12", BigDecimal.ZERO).orElse(BigDecimal.ZERO),
-        number("pitch_below_in_per_12", NO_END).orElse(NO_END),
+        number("pitch_below_in_per_12", Rate.Band.OPEN).orElse(Rate.Band.OPEN),
         number("stories_from", BigDecimal.ZERO).orElse(BigDecimal.ZERO),
-        number("stories_below", NO_END).orElse(NO_END));
+        number("stories_below", Rate.Band.OPEN).orElse(Rate.Band.OPEN));
     if (!findings.isEmpty()) {
       return Optional.empty();
     }
@@ -75,7 +98,8 @@ final class RateReader {
         amount.orElseThrow(),
         unit,
         line.text("crew"),
-        band));
+        band,
+        line::at));
   }
 
   private Unit unit() {

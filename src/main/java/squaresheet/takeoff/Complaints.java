@@ -19,7 +19,7 @@ final class Complaints {
       Severity.WARNING,
       "The units in a rule do not agree, or it does not come to its unit");
   static final CheckInfo NOT_WORKED_OUT = new CheckInfo(
-      "quantity-not-worked-out", Severity.WARNING, "A quantity could not be worked out");
+      "quantity-not-worked-out", Severity.ERROR, "A quantity could not be worked out");
   static final CheckInfo SETTING_OFF =
       new CheckInfo("setting-not-allowed", Severity.ERROR, "A setting is not one of its choices");
   static final CheckInfo LIMIT_ERROR =

@@ -1,6 +1,5 @@
 package squaresheet.verify;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import squaresheet.finding.Finding;
@@ -11,7 +10,6 @@ import squaresheet.sheet.Ref;
 /** The company's prices and rates in a workbook: which cell of a row a complaint about an item speaks of. */
 final class ListedItems {
 
-  private static final String RATE = "rate ";
   private static final String CATEGORY = "category ";
 
   private final Book book;
@@ -34,9 +32,7 @@ final class ListedItems {
     }
     return item.subject().startsWith(CATEGORY)
         ? category(item.subject().substring(CATEGORY.length()))
-        : item.subject().startsWith(RATE)
-            ? rate(item.subject().substring(RATE.length()), finding.says())
-            : Optional.empty();
+        : Optional.empty();
   }
 
   /** The first cell of a list that holds the category. */
@@ -46,21 +42,6 @@ final class ListedItems {
         .flatMap(Cells::each)
         .filter(cell -> EstimateCells.text(book.value(cell)).equalsIgnoreCase(word))
         .findFirst();
-  }
-
-  /** The cell of a rate that the sentence quotes: its quantity or its crew. */
-  private Optional<Address> rate(String item, String says) {
-    return Stream.of("rate_quantity", "rate_crew")
-        .flatMap(column -> rows(item).stream().flatMap(row -> inRow(row, column).stream()))
-        .filter(cell -> says.contains("'" + TextPlaces.text(book.cell(cell)) + "'"))
-        .findFirst();
-  }
-
-  private List<Address> rows(String item) {
-    return book.named("rate_item").stream()
-        .flatMap(Cells::each)
-        .filter(cell -> TextPlaces.text(book.cell(cell)).equals(item))
-        .toList();
   }
 
   private Optional<Address> inRow(Address row, String column) {

@@ -62,6 +62,11 @@ final class DemoWorkbook {
         Terms.read(text("demo-data/terms.csv"), "terms.csv").value().orElseThrow());
   }
 
+  /** The job of the demo house. */
+  static JobInput demo() {
+    return INPUT;
+  }
+
   private static JobInput input() {
     var notes = FieldSheet.read(text("demo-data/tape-sheet.csv"), "tape-sheet.csv", Locale.ENGLISH)
         .value()
