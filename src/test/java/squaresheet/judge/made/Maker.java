@@ -39,12 +39,19 @@ final class Maker {
 
   /** The workbook, calculated by the library that wrote it. */
   MadeBook made(String name, String layout, boolean unseen) {
-    book.getCreationHelper().createFormulaEvaluator().evaluateAll();
     try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
       book.write(out);
       book.close();
       cells.sort(Comparator.comparingInt(this::order));
-      return new MadeBook(name, layout, false, unseen, out.toByteArray(), cells, total, orders);
+      return new MadeBook(
+          name,
+          layout,
+          false,
+          unseen,
+          Calculator.LIBRARY.calculated(List.of(out.toByteArray())).get(0),
+          cells,
+          total,
+          orders);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.IntStream;
+import squaresheet.judge.made.Calculator;
 import squaresheet.judge.made.MadeBook;
 import squaresheet.judge.slip.Faults;
 import squaresheet.judge.slip.Spoilt;
@@ -43,17 +43,25 @@ final class Judge {
     Clean first = new Clean(made, Verdicts.of(made.file(), folder));
     clean.add(first);
     Random random = new Random(seed * 31 + made.layout().hashCode());
-    int[] kinds =
-        random.ints(0, Faults.kinds()).distinct().limit(Faults.kinds()).toArray();
-    IntStream.of(kinds)
+    List<Faults.Pending> pending = random
+        .ints(0, Faults.kinds())
+        .distinct()
+        .limit(Faults.kinds())
         .mapToObj(kind -> Faults.one(made, kind, seed))
         .flatMap(Optional::stream)
         .limit(faults)
-        .forEach(spoilt -> score(spoilt, first));
+        .toList();
+    Calculator calculator = made.own() ? Calculator.office(folder) : Calculator.LIBRARY;
+    List<byte[]> files =
+        calculator.calculated(pending.stream().map(Faults.Pending::file).toList());
+    for (int i = 0; i < files.size(); i++) {
+      Spoilt spoilt = pending.get(i).calculated(files.get(i));
+      scores.add(Score.of(spoilt, first.heard(), Verdicts.of(spoilt.file(), folder)));
+    }
   }
 
-  private void score(Spoilt spoilt, Clean first) {
-    scores.add(Score.of(spoilt, first.heard(), Verdicts.of(spoilt.file(), folder)));
+  Path folder() {
+    return folder;
   }
 
   List<Score> scores() {

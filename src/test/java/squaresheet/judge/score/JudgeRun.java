@@ -4,8 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import squaresheet.judge.made.Layouts;
+import squaresheet.judge.own.OwnBooks;
 
-/** Prints the judge's table: {@code JudgeRun <workbooks a layout> <faults a workbook>}. */
+/** Prints the judge's table: {@code JudgeRun <workbooks a layout> <faults a workbook> <own workbooks>}. */
 public final class JudgeRun {
 
   private JudgeRun() {}
@@ -20,6 +21,11 @@ public final class JudgeRun {
           judge.book(Layouts.book(layout, seed), faults, seed);
         }
       }
+    }
+    int own = arguments.length > 2 ? Integer.parseInt(arguments[2]) : books;
+    for (int seed = 1; seed <= own; seed++) {
+      judge.book(OwnBooks.book(seed, judge.folder()), faults, seed);
+      System.err.println(seed);
     }
     System.out.println(Results.table(judge));
   }

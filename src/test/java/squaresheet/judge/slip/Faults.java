@@ -25,16 +25,14 @@ public final class Faults {
     return ALL.size();
   }
 
-  /** A workbook with one fault of the kind of that number; nothing where it has no place for one, or where it would change nothing. */
-  public static Optional<Spoilt> one(MadeBook made, int kind, long seed) {
+  /** A workbook with one fault of the kind of that number; nothing where it has no place for one. */
+  public static Optional<Pending> one(MadeBook made, int kind, long seed) {
     return several(made, List.of(kind % ALL.size()), seed);
   }
 
-  /** A workbook with a fault of each of these kinds, each at a cell of its own. */
-  public static Optional<Spoilt> several(MadeBook made, List<Integer> kinds, long seed) {
-    try (OpenBook book = new OpenBook(made, new Random(seed))) {
-      Map<String, Double> before = book.shown();
-      Map<String, Double> packs = book.packs();
+  /** A workbook with a fault of each of these kinds, each at a cell of its own; not yet worked out. */
+  public static Optional<Pending> several(MadeBook made, List<Integer> kinds, long seed) {
+    try (OpenBook book = new OpenBook(made, made.file(), new Random(seed))) {
       Map<String, String> contents = contents(book);
       List<Slip> slips = new ArrayList<>();
       Set<String> taken = new HashSet<>();
@@ -47,22 +45,42 @@ public final class Faults {
         taken.addAll(done.get().cells());
         slips.add(slip(fault, done.get(), contents));
       }
-      byte[] file = save(book);
-      Map<String, Double> after = book.shown();
-      Set<String> moved = moved(before, after);
-      double money =
-          made.total().map(at -> after.getOrDefault(at, 0.0) - before.get(at)).orElse(0.0);
-      Map<String, Double> more = new LinkedHashMap<>();
-      book.packs().forEach((at, count) -> more.put(at, count - packs.get(at)));
-      more.values().removeIf(each -> each == 0);
-      return Optional.of(new Spoilt(
-          made,
-          slips.size() == 1 ? List.of(slips.get(0).worth(money, more)) : slips,
-          file,
-          before,
-          moved));
-    } catch (IllegalArgumentException | IllegalStateException e) {
+      return Optional.of(new Pending(made, slips, book.bytes()));
+    } catch (IllegalArgumentException
+        | IllegalStateException
+        | org.apache.poi.ss.formula.FormulaParseException e) {
       return Optional.empty(); // the other program refuses such a formula here
+    }
+  }
+
+  /**
+   * A workbook with faults, before it is worked out.
+   *
+   * @param made as it was
+   * @param slips what was put in
+   * @param file the file with the values of before
+   */
+  public record Pending(MadeBook made, List<Slip> slips, byte[] file) {
+
+    /** The same, now that another program has worked it out. */
+    public Spoilt calculated(byte[] calculated) {
+      Map<String, Double> before = shown(made, made.file());
+      Map<String, Double> after = shown(made, calculated);
+      double money = made.total()
+          .map(at -> after.getOrDefault(at, 0.0) - before.getOrDefault(at, 0.0))
+          .orElse(0.0);
+      Map<String, Double> packs = new LinkedHashMap<>();
+      made.orders()
+          .forEach(at -> packs.put(at, after.getOrDefault(at, 0.0) - before.getOrDefault(at, 0.0)));
+      packs.values().removeIf(each -> each == 0);
+      List<Slip> priced = slips.size() == 1 ? List.of(slips.get(0).worth(money, packs)) : slips;
+      return new Spoilt(made, priced, calculated, before, moved(before, after));
+    }
+  }
+
+  private static Map<String, Double> shown(MadeBook made, byte[] file) {
+    try (OpenBook book = new OpenBook(made, file, new Random(0))) {
+      return book.shown();
     }
   }
 
@@ -84,15 +102,6 @@ public final class Faults {
         Map.of(),
         done.identifiable(),
         done.harmless());
-  }
-
-  private static byte[] save(OpenBook book) {
-    try {
-      return book.saved();
-    } catch (RuntimeException e) {
-      book.book.setForceFormulaRecalculation(true);
-      return book.bytes(); // a circle or a function that the other program will not work out
-    }
   }
 
   private static Set<String> moved(Map<String, Double> before, Map<String, Double> after) {

@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -27,11 +26,11 @@ final class OpenBook implements AutoCloseable {
   final XSSFWorkbook book;
   final Random random;
 
-  OpenBook(MadeBook made, Random random) {
+  OpenBook(MadeBook made, byte[] file, Random random) {
     this.made = made;
     this.random = random;
     try {
-      this.book = new XSSFWorkbook(new ByteArrayInputStream(made.file()));
+      this.book = new XSSFWorkbook(new ByteArrayInputStream(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -108,12 +107,6 @@ final class OpenBook implements AutoCloseable {
     return type == CellType.NUMERIC ? cell.getNumericCellValue() : 0;
   }
 
-  /** Works every formula out anew and saves. */
-  byte[] saved() {
-    book.getCreationHelper().createFormulaEvaluator().evaluateAll();
-    return bytes();
-  }
-
   /** Saves with the values as they stand. */
   byte[] bytes() {
     try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
@@ -140,13 +133,6 @@ final class OpenBook implements AutoCloseable {
       }
     }
     return shown;
-  }
-
-  /** How many packs each order cell shows. */
-  Map<String, Double> packs() {
-    Map<String, Double> packs = new LinkedHashMap<>();
-    made.orders().forEach(at -> packs.put(at, value(at)));
-    return packs;
   }
 
   /** The cells of one meaning that a person typed, or that hold formulas. */
