@@ -16,6 +16,8 @@ final class Judge {
   private final Path folder;
   private final List<Score> scores = new ArrayList<>();
   private final List<Clean> clean = new ArrayList<>();
+  private final StringBuilder record =
+      new StringBuilder("workbook|fault|check|cell|severity|should be\n");
 
   Judge(Path folder) {
     this.folder = folder;
@@ -40,8 +42,9 @@ final class Judge {
 
   /** Verifies a clean workbook, then so many copies of it with one fault each. */
   void book(MadeBook made, int faults, long seed) {
-    Clean first = new Clean(made, Verdicts.of(made.file(), folder));
+    Clean first = new Clean(made, Verdicts.of(made, made.file(), folder));
     clean.add(first);
+    record(made, "none", first.heard());
     Random random = new Random(seed * 31 + made.layout().hashCode());
     List<Faults.Pending> pending = random
         .ints(0, Faults.kinds())
@@ -56,8 +59,27 @@ final class Judge {
         calculator.calculated(pending.stream().map(Faults.Pending::file).toList());
     for (int i = 0; i < files.size(); i++) {
       Spoilt spoilt = pending.get(i).calculated(files.get(i));
-      scores.add(Score.of(spoilt, first.heard(), Verdicts.of(spoilt.file(), folder)));
+      List<Heard> heard = Verdicts.of(made, spoilt.file(), folder);
+      scores.add(Score.of(spoilt, first.heard(), heard));
+      record(
+          made,
+          spoilt.slips().get(0).id() + " at " + spoilt.slips().get(0).cells().get(0),
+          heard);
     }
+  }
+
+  /** Every finding but notes, a line each, to be compared with those of another build. */
+  String record() {
+    return record.toString();
+  }
+
+  private void record(MadeBook made, String fault, List<Heard> heard) {
+    heard.stream()
+        .filter(Heard::isLoud)
+        .map(each -> String.join(
+            "|", made.name(), fault, each.id(), each.cell(), each.severity().name(), each.should()))
+        .sorted()
+        .forEach(line -> record.append(line).append('\n'));
   }
 
   Path folder() {

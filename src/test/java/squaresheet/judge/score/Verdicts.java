@@ -5,6 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import squaresheet.judge.made.MadeBook;
+import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
+import squaresheet.verify.Verdict;
 import squaresheet.verify.Verify;
 import squaresheet.xlsx.Xlsx;
 
@@ -13,15 +17,17 @@ final class Verdicts {
 
   private Verdicts() {}
 
-  static List<Heard> of(byte[] file, Path folder) {
+  static List<Heard> of(MadeBook made, byte[] file, Path folder) {
     Path path = folder.resolve("judged.xlsx");
     try {
       Files.write(path, file);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return Verify.workbook(Xlsx.read(path).value().orElseThrow(), "judged.xlsx").findings().stream()
-        .map(Heard::of)
-        .toList();
+    Workbook book = Xlsx.read(path).value().orElseThrow();
+    Verdict verdict = made.own()
+        ? Verify.job(book, "judged.xlsx", Rulebook.standard())
+        : Verify.workbook(book, "judged.xlsx");
+    return verdict.findings().stream().map(Heard::of).toList();
   }
 }

@@ -1,0 +1,103 @@
+package squaresheet.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import squaresheet.judge.made.KnownCell;
+import squaresheet.judge.made.Layouts;
+import squaresheet.judge.made.MadeBook;
+import squaresheet.judge.slip.Faults;
+import squaresheet.judge.slip.Spoilt;
+
+/** Holds the judge itself: it shares nothing with what it judges, its workbooks are in order, and its faults do what they say. */
+class JudgeTest {
+
+  /** Rooms that makers of workbooks and faults may use; they use another library all the same. */
+  private static final Set<String> FREE = Set.of("squaresheet.sheet", "squaresheet.xlsx");
+
+  @Test
+  void makers_share_nothing_with_the_product() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideInAnyPackage("squaresheet.judge.made..", "squaresheet.judge.slip..")
+        .should()
+        .dependOnClassesThat(new DescribedPredicate<JavaClass>("are of the product") {
+          @Override
+          public boolean test(JavaClass type) {
+            return type.getPackageName().startsWith("squaresheet.")
+                && !type.getPackageName().startsWith("squaresheet.judge.")
+                && !FREE.contains(type.getPackageName());
+          }
+        })
+        .check(new ClassFileImporter().importPackages("squaresheet.judge"));
+  }
+
+  @Test
+  void no_layout_belongs_to_both_halves() {
+    Set<String> both = new HashSet<>(Layouts.names(false));
+    both.retainAll(Layouts.names(true));
+    assertThat(both).isEmpty();
+    assertThat(Layouts.names(false)).hasSizeGreaterThanOrEqualTo(12);
+    assertThat(Layouts.names(true)).hasSizeGreaterThanOrEqualTo(12);
+  }
+
+  @Test
+  void every_layout_gives_a_price_orders_and_no_error() throws Exception {
+    for (boolean unseen : new boolean[] {false, true}) {
+      for (String layout : Layouts.names(unseen)) {
+        MadeBook made = Layouts.book(layout, 7);
+        try (XSSFWorkbook book = new XSSFWorkbook(new java.io.ByteArrayInputStream(made.file()))) {
+          String sheets = text(book);
+          assertThat(made.total()).as(layout).isPresent();
+          assertThat(made.orders()).as(layout).hasSizeGreaterThanOrEqualTo(7);
+          assertThat(sheets)
+              .as(layout)
+              .doesNotContain("#REF!", "#VALUE!", "#NAME?", "#N/A", "#DIV/0!");
+        }
+      }
+    }
+  }
+
+  private static String text(XSSFWorkbook book) {
+    StringBuilder text = new StringBuilder();
+    book.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> {
+      boolean error = cell.getCellType() == org.apache.poi.ss.usermodel.CellType.FORMULA
+          && cell.getCachedFormulaResultType() == org.apache.poi.ss.usermodel.CellType.ERROR;
+      text.append(
+              error
+                  ? org.apache.poi.ss.usermodel.FormulaError.forInt(cell.getErrorCellValue())
+                      .getString()
+                  : "")
+          .append('\n');
+    })));
+    return text.toString();
+  }
+
+  @Test
+  void a_fault_changes_its_cells_and_tells_what_stood_there() {
+    MadeBook made = Layouts.book("one flat sheet", 3);
+    Set<String> known = new HashSet<>();
+    made.cells().stream().map(KnownCell::at).forEach(known::add);
+    int put = 0;
+    for (int kind = 0; kind < Faults.kinds(); kind++) {
+      for (Faults.Pending pending : Faults.one(made, kind, 3).stream().toList()) {
+        Spoilt spoilt = pending.calculated(squaresheet.judge.made.Calculator.LIBRARY
+            .calculated(List.of(pending.file()))
+            .get(0));
+        assertThat(known).containsAll(spoilt.slips().get(0).cells());
+        assertThat(spoilt.slips().get(0).right()).isNotEmpty();
+        assertThat(spoilt.file()).isNotEqualTo(made.file());
+        put++;
+      }
+    }
+    assertThat(put).isGreaterThan(30);
+  }
+}
