@@ -190,7 +190,7 @@ final class ModelRows {
     values.put("plane", new Known.Word(plane.id()));
     values.put("what", new Known.Word(opening.kind().word().toLowerCase(Locale.ROOT)));
     values.put("width", new Known.Size(opening.width()));
-    values.put("up_slope", new Known.Size(opening.height()));
+    values.put("up_slope", new Known.Size(opening.height().nearest()));
     values.put("area", new Known.Amount(opening.slopedArea().squareFeet()));
     if (opening.isPlaced()) {
       values.put("from_left", new Known.Size(opening.outline().left()));

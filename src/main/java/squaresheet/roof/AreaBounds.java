@@ -1,6 +1,5 @@
 package squaresheet.roof;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import squaresheet.geometry.Outline;
 import squaresheet.geometry.Point;
@@ -17,7 +16,7 @@ final class AreaBounds {
     double low = gross.low().squareFeet();
     double high = gross.high().squareFeet();
     for (Opening opening : plane.openings()) {
-      double area = opening.outline().squareFeet();
+      double area = opening.slopedArea().squareFeet();
       double slack = slack(opening.outline(), tolerance, stretch(plane));
       low -= area + slack;
       high -= Math.max(0, area - slack);
@@ -28,7 +27,7 @@ final class AreaBounds {
   /** The area of a named shape grows with each of its lengths and does not change with its offset. */
   private static Plane.Bounds gross(Plane plane, Length tolerance) {
     if (plane.shape() instanceof Shape.Polygon) {
-      double area = plane.outline().squareFeet();
+      double area = plane.grossArea().squareFeet();
       double slack = slack(plane.outline(), tolerance, stretch(plane));
       return new Plane.Bounds(
           new Area.Sloped(Math.max(0, area - slack)), new Area.Sloped(area + slack));
@@ -47,8 +46,9 @@ final class AreaBounds {
       }
       shape = name.equals("offset") ? shape : shape.with(name, changed);
     }
-    List<Point> corners = shape.corners(stretch(plane));
-    return Outline.fault(corners).isPresent() ? 0 : Outline.of(corners).squareFeet();
+    return Outline.fault(shape.corners(1)).isPresent()
+        ? 0
+        : new Stretched(shape, stretch(plane)).area().squareFeet();
   }
 
   private static double stretch(Plane plane) {

@@ -8,6 +8,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.geometry.Outline;
 import squaresheet.units.Area;
+import squaresheet.units.DerivedLength;
 import squaresheet.units.Length;
 
 /**
@@ -17,8 +18,16 @@ import squaresheet.units.Length;
  * @param kind what it is
  * @param outline its outline; from the origin where its position was not measured
  * @param isPlaced whether its position was measured
+ * @param slopedArea its area on the slope, from its lengths as measured, where the outline rounds them
+ * @param height how far it reaches up the slope, in the same way
  */
-public record Opening(String id, Kind kind, Outline outline, boolean isPlaced) {
+public record Opening(
+    String id,
+    Kind kind,
+    Outline outline,
+    boolean isPlaced,
+    Area.Sloped slopedArea,
+    DerivedLength height) {
 
   /** What an opening is. Text form: the lower-case word. */
   public enum Kind {
@@ -66,15 +75,5 @@ public record Opening(String id, Kind kind, Outline outline, boolean isPlaced) {
   /** How far it reaches along the eave. */
   public Length width() {
     return outline.right().minus(outline.left());
-  }
-
-  /** How far it reaches up the slope. */
-  public Length height() {
-    return outline.top().minus(outline.bottom());
-  }
-
-  /** Its area on the slope. */
-  public Area.Sloped slopedArea() {
-    return new Area.Sloped(outline.squareFeet());
   }
 }

@@ -32,7 +32,7 @@ final class OpeningResolver {
 
   private void add(PlaneNotes.OpeningNotes note) {
     Optional<String> fault =
-        lengthFault(note).or(() -> Outline.fault(corners(note))).or(() -> misfit(resolved(note)));
+        lengthFault(note).or(() -> outlineFault(note)).or(() -> misfit(resolved(note)));
     if (fault.isPresent()) {
       findings.add(
           RoofFindings.opening(notes.at(note.id()), say(note) + fault.get() + "; it is left out"));
@@ -59,6 +59,10 @@ final class OpeningResolver {
         .findFirst();
   }
 
+  private Optional<String> outlineFault(PlaneNotes.OpeningNotes note) {
+    return Outline.fault(note.shape().corners(1)).or(() -> Outline.fault(corners(note)));
+  }
+
   private List<Point> corners(PlaneNotes.OpeningNotes note) {
     double across = notes.measured().factor(notes.pitch());
     Point at = note.at().orElse(Point.ORIGIN);
@@ -69,8 +73,14 @@ final class OpeningResolver {
   }
 
   private Opening resolved(PlaneNotes.OpeningNotes note) {
+    Stretched stretched = new Stretched(note.shape(), notes.measured().factor(notes.pitch()));
     return new Opening(
-        note.id(), note.kind(), Outline.of(corners(note)), note.at().isPresent());
+        note.id(),
+        note.kind(),
+        Outline.of(corners(note)),
+        note.at().isPresent(),
+        stretched.area(),
+        stretched.height());
   }
 
   private Optional<String> misfit(Opening opening) {

@@ -20,6 +20,8 @@ import squaresheet.units.Pitch;
  * @param outline its corners, counter-clockwise
  * @param sides its sides, side i from corner i to the next
  * @param openings what is cut out
+ * @param grossArea the area on the slope, openings not out; from the lengths as measured, where the outline rounds them
+ * @param height how far it reaches up the slope, in the same way
  */
 public record Plane(
     String id,
@@ -28,7 +30,9 @@ public record Plane(
     Pitch pitch,
     Outline outline,
     List<Side> sides,
-    List<Opening> openings) {
+    List<Opening> openings,
+    Area.Sloped grossArea,
+    DerivedLength height) {
 
   public Plane {
     sides = List.copyOf(sides);
@@ -38,11 +42,6 @@ public record Plane(
   /** The area on the slope, openings out. */
   public Area.Sloped slopedArea() {
     return grossArea().minus(openingArea());
-  }
-
-  /** The area on the slope, openings not out. */
-  public Area.Sloped grossArea() {
-    return new Area.Sloped(outline.squareFeet());
   }
 
   /** The area of the openings on the slope. */

@@ -17,11 +17,13 @@ final class PlaneResolver {
 
   private final PlaneNotes notes;
   private final Length tolerance;
+  private final Stretched stretched;
   private final List<Finding> findings = new ArrayList<>();
 
   PlaneResolver(PlaneNotes notes, Length tolerance) {
     this.notes = notes;
     this.tolerance = tolerance;
+    stretched = new Stretched(notes.shape(), notes.measured().factor(notes.pitch()));
   }
 
   Read<Plane> resolve() {
@@ -29,8 +31,9 @@ final class PlaneResolver {
     if (!findings.isEmpty()) {
       return Read.nothing(findings);
     }
-    List<Point> corners = notes.shape().corners(notes.measured().factor(notes.pitch()));
-    Optional<String> fault = Outline.fault(corners);
+    List<Point> corners = notes.shape().corners(stretched.across());
+    Optional<String> fault =
+        Outline.fault(notes.shape().corners(1)).or(() -> Outline.fault(corners));
     if (fault.isPresent()) {
       return Read.nothing(RoofFindings.plane(notes.at("shape"), fault.get()));
     }
@@ -44,7 +47,9 @@ final class PlaneResolver {
         notes.pitch(),
         outline,
         sides,
-        openings.openings());
+        openings.openings(),
+        stretched.area(),
+        stretched.height());
     findings.addAll(openings.findings());
     return Read.of(plane, findings);
   }
@@ -97,6 +102,7 @@ final class PlaneResolver {
         note.flatMap(PlaneNotes.SideNotes::kind).orElse(usual),
         outline.corner(index),
         outline.corner(index + 1),
+        stretched.sides().get(asWritten),
         note.flatMap(PlaneNotes.SideNotes::taped));
     judgeSlope(side);
     return judgeTape(side);
@@ -141,7 +147,13 @@ final class PlaneResolver {
           notes.at(side.name()),
           side.kind() + " must be longer than 0, but the tape says " + taped));
       return new Side(
-          side.plane(), side.name(), side.kind(), side.from(), side.to(), Optional.empty());
+          side.plane(),
+          side.name(),
+          side.kind(),
+          side.from(),
+          side.to(),
+          side.drawn(),
+          Optional.empty());
     }
     if (side.drawn().distanceTo(taped.toDerived()).compareTo(tolerance.toDerived()) > 0) {
       findings.add(tapedFinding(side, taped));

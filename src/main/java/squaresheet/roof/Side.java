@@ -13,19 +13,21 @@ import squaresheet.units.Length;
  * @param kind what it is
  * @param from its first corner in slope coordinates, counter-clockwise
  * @param to its second corner
+ * @param drawn its length by the shape of the plane, not rounded
  * @param taped its length as read off a tape, where somebody did
  */
 public record Side(
-    String plane, String name, EdgeKind kind, Point from, Point to, Optional<Length> taped) {
+    String plane,
+    String name,
+    EdgeKind kind,
+    Point from,
+    Point to,
+    DerivedLength drawn,
+    Optional<Length> taped) {
 
   /** Its length by the tape, or by the shape where it was not measured. */
   public DerivedLength length() {
-    return taped.map(Length::toDerived).orElseGet(this::drawn);
-  }
-
-  /** Its length by the shape of the plane. */
-  public DerivedLength drawn() {
-    return from.distanceTo(to);
+    return taped.map(Length::toDerived).orElse(drawn);
   }
 
   /** How far it reaches along the eave. */

@@ -5,16 +5,13 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import squaresheet.formula.Value;
-import squaresheet.geometry.Point;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Opening;
 import squaresheet.roof.Plane;
 import squaresheet.roof.Roof;
 import squaresheet.roof.SharedEdge;
 import squaresheet.roof.Side;
-import squaresheet.units.Length;
 
 /** Turns a roof into named values: measures only, no quantity of material. */
 final class RoofNames {
@@ -32,7 +29,7 @@ final class RoofNames {
     row.put("pitch_rise", Value.of(plane.pitch().rise().doubleValue()));
     row.put("eave_width", along(plane, "bottom"));
     row.put("top_width", along(plane, "top"));
-    row.put("slope_height", Value.of(height(plane).toFeet()));
+    row.put("slope_height", Value.of(plane.height().toFeet()));
     row.put("outline_area", Value.of(plane.grossArea().squareFeet()));
     row.put("opening_area", Value.of(plane.openingArea().squareFeet()));
     return row;
@@ -40,15 +37,6 @@ final class RoofNames {
 
   private static Value along(Plane plane, String side) {
     return Value.of(plane.side(side).map(found -> found.along().toFeet()).orElse(0.0));
-  }
-
-  private static Length height(Plane plane) {
-    return extent(plane.outline().corners().stream().map(Point::y));
-  }
-
-  private static Length extent(Stream<Length> places) {
-    List<Length> sorted = places.sorted().toList();
-    return sorted.get(sorted.size() - 1).minus(sorted.get(0));
   }
 
   static List<Map<String, Value>> edges(Roof roof) {
@@ -75,9 +63,8 @@ final class RoofNames {
 
   /** An opening's lower edge is its front, its upper edge its back; each side reaches as far up as the opening. */
   private static List<Map<String, Value>> around(Plane plane, Opening opening) {
-    List<Point> corners = opening.outline().corners();
-    double across = extent(corners.stream().map(Point::x)).toFeet();
-    double up = extent(corners.stream().map(Point::y)).toFeet();
+    double across = opening.width().toFeet();
+    double up = opening.height().toFeet();
     List<Map<String, Value>> rows = new ArrayList<>();
     rows.add(part(plane, opening, "front", "opening front", across));
     rows.add(part(plane, opening, "back", "opening back", across));

@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 4,
-    uses = {"units", "sheet", "finding", "formula", "product", "geometry", "roof"})
+    uses = {"units", "sheet", "finding", "formula", "product", "roof"})
 package squaresheet.takeoff;
 
 import squaresheet.house.Room;
