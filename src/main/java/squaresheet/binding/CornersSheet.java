@@ -101,10 +101,7 @@ final class CornersSheet {
 
   /** 1 where the plane was measured on the slope, its pitch factor where in plan. */
   private String stretch(int item) {
-    String plane = "MATCH(" + table.here(item, "corner_plane") + ",plane_name,0)";
-    return corners.isEmpty()
-        ? "1"
-        : "IF(INDEX(plane_measured," + plane + ")=\"plan\",INDEX(pitch_factor," + plane + "),1)";
+    return corners.isEmpty() ? "1" : PlanesSheet.stretch(table.here(item, "corner_plane"));
   }
 
   private String at(int item, String name) {

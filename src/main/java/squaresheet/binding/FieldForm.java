@@ -28,7 +28,7 @@ final class FieldForm {
   /** How wide a picture stands on the sheet, in points: one column. */
   private static final double PICTURE_WIDE = 234;
 
-  private static final List<String> SHAPES =
+  static final List<String> SHAPES =
       List.of("rectangle", "triangle", "trapezoid", "parallelogram", "polygon");
   private static final List<String> PLANE_HEADINGS = List.of(
       "Plane",

@@ -39,19 +39,17 @@ final class LayoutCourses {
 
   private void plane(CoursePlan plan) {
     String name = down.here(0);
-    String row = "MATCH(" + name + ",plane_name,0)";
-    down.put(
-        0,
-        Entries.computed(planes.table().there(planes.item(plan.plane().id()), "plane_name"), "@"));
-    down.put(1, tape.decimal(cover(name, row)));
+    int item = planes.item(plan.plane().id());
+    String height = planes.table().there(item, "slope_height") + "*12";
+    down.put(0, Entries.computed(planes.table().there(item, "plane_name"), "@"));
+    down.put(1, tape.decimal(height + cover(name)));
     String cover = tape.inches(down.here(1));
     String courses = down.here(2);
     down.put(2, Entries.computed("ROUNDUP(" + cover + "/lined_exposure" + WHOLE + ",0)", "0"));
     down.put(
         3,
         Entries.computed(
-            "MAX(0,ROUNDUP((INDEX(slope_height," + row + ")*12-first_course_line)/line_interval"
-                + WHOLE + ",0)-1)",
+            "MAX(0,ROUNDUP((" + height + "-first_course_line)/line_interval" + WHOLE + ",0)-1)",
             "0"));
     down.put(4, tape.decimal(cover + "-(" + courses + "-1)*lined_exposure"));
     down.put(5, tape.decimal("(shingle_exposure-lined_exposure)*" + courses));
@@ -62,10 +60,10 @@ final class LayoutCourses {
     down.skip(1);
   }
 
-  /** From the first course's lower edge to the top, less what a ridge's cap covers. */
-  private static String cover(String name, String row) {
-    return "INDEX(slope_height," + row + ")*12+IF(INDEX(plane_eave_length,MATCH(" + name
-        + ",work_plane_name,0))>0,shingle_overhang,0)-IF(SUMPRODUCT((edge_kind=\"ridge\")*((edge_plane="
+  /** What is covered past the eave, less what a ridge's cap covers. */
+  private static String cover(String name) {
+    return "+IF(SUMPRODUCT((work_plane_name=" + name
+        + ")*plane_eave_length)>0,shingle_overhang,0)-IF(SUMPRODUCT((edge_kind=\"ridge\")*((edge_plane="
         + name + ")+(edge_meets=" + name + ")))>0,cap_cover,0)";
   }
 }

@@ -119,13 +119,10 @@ final class OpeningsSheet {
   }
 
   private Entry height(int item) {
-    String named = table.here(item, "opening_plane");
-    String plane = "MATCH(" + named + ",plane_name,0)";
-    String typed = table.here(item, "opening_up_slope");
+    String plane = table.here(item, "opening_plane");
     return Entries.computed(
-        "IF(OR(" + named + "=\"\",COUNTIF(plane_name," + named + ")=0),0," + typed
-            + "*IF(INDEX(plane_measured," + plane + ")=\"plan\",INDEX(pitch_factor," + plane
-            + "),1))",
+        "IF(OR(" + plane + "=\"\",SUMPRODUCT((plane_name=" + plane + ")*1)=0),0,"
+            + table.here(item, "opening_up_slope") + "*" + PlanesSheet.stretch(plane) + ")",
         FEET);
   }
 

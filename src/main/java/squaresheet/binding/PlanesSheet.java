@@ -125,13 +125,22 @@ final class PlanesSheet {
         IF({plane_shape}="triangle",{eave_width}/2,\
         IF({plane_shape}="trapezoid",({eave_width}-{plane_top})/2,0))))""");
     given("slope_height", "Height on the slope, ft", FEET, """
-        IF({plane_shape}="polygon",INDEX(corner_reach,MATCH({plane_name},corner_plane,0)),\
+        IF({plane_shape}="polygon",SUMPRODUCT(MAX((corner_plane={plane_name})*corner_reach)),\
         IF({plane_measured}="plan",{plane_up_slope}*SQRT(1+({pitch_rise}/12)^2),{plane_up_slope}))""");
     given("outline_area", "Area inside the corners, sq ft", "#,##0.0", """
-        IF({plane_shape}="polygon",ABS(SUMIFS(corner_cross,corner_plane,{plane_name}))/2,\
+        IF({plane_shape}="polygon",ABS(SUMPRODUCT((corner_plane={plane_name})*corner_cross))/2,\
         ({eave_width}+{top_width})/2*{slope_height})""");
     given("opening_area", "Openings, sq ft", "#,##0.0", """
-        SUMIFS(opening_sloped_area,opening_plane,{plane_name})""");
+        SUMPRODUCT((opening_plane={plane_name})*opening_sloped_area)""");
+  }
+
+  /**
+   * By what lengths across the slope of a plane are multiplied: its pitch factor where they were taken in plan. Its name is
+   * compared and not looked up, since a look-up takes ? and * for any letters.
+   */
+  static String stretch(String plane) {
+    String named = "SUMPRODUCT((plane_name=" + plane + ")*";
+    return "IF(" + named + "(plane_measured=\"plan\"))>0," + named + "pitch_factor),1)";
   }
 
   private void given(String name, String heading, String format, String formula) {

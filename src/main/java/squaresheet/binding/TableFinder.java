@@ -3,6 +3,7 @@ package squaresheet.binding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -105,11 +106,20 @@ final class TableFinder {
   private boolean isItem(Candidate one, Candidate table) {
     return overlaps(one, table)
         && table.quality() > one.quality()
-        && table.reading.columns().stream()
-                .filter(column -> column.meaning().holds().isNumeric())
-                .filter(column -> Cells.isLikeANumber(grid.cell(one.row, column.at())))
-                .count()
-            > 1;
+        && (saysShape(one, table)
+            || table.reading.columns().stream()
+                    .filter(column -> column.meaning().holds().isNumeric())
+                    .filter(column -> Cells.isLikeANumber(grid.cell(one.row, column.at())))
+                    .count()
+                > 1);
+  }
+
+  /** A plane by its corners has few readings, but no heading says under Shape what a shape is. */
+  private boolean saysShape(Candidate one, Candidate table) {
+    return table.reading.columns().stream()
+        .filter(column -> column.property().equals("shape"))
+        .map(column -> grid.text(one.row, column.at()).toLowerCase(Locale.ROOT))
+        .anyMatch(FieldForm.SHAPES::contains);
   }
 
   private static boolean overlaps(Candidate one, Candidate other) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Plane;
+import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.Roof;
 import squaresheet.roof.Shape;
 import squaresheet.sheet.Content;
@@ -82,6 +83,24 @@ class FieldSheetTest {
     assertThat(roof.slopedArea().squareFeet())
         .as("by hand: six of 30 by 15 and one of 20 by 10")
         .isCloseTo(2900, within(1e-9));
+  }
+
+  @Test
+  void a_plane_by_its_corners_is_never_taken_for_a_heading() {
+    FieldNotes notes = FieldSheet.read("""
+            Unit for bare numbers,feet
+
+            Planes
+            Plane,Shape,Eave,Up the slope,Top,Offset,Pitch,Measured,Left edge,Top edge,Right edge,Corners,Edges in order
+            Back,trapezoid,41,8,24,,3.5 in 12,plan,hip / Right,ridge / Front,hip / Left
+            Left,triangle,16.5,8,,,3.5 in 12,plan,hip / Back,,hip / Front
+            Yard,polygon,,,,,40.6%,slope,,,,"0, 0; 6, 0; 6, 4; 0, 4","eave, rake, ridge / none, rake"
+            Lane,rectangle,34,11,,,9.5 in 12,slope,rake,ridge / none,rake
+            """, "sheet.csv", Locale.ENGLISH).value().orElseThrow();
+    assertThat(notes.roof().planes())
+        .extracting(PlaneNotes::id)
+        .containsExactly("Back", "Left", "Yard", "Lane");
+    assertThat(notes.unread()).isEmpty();
   }
 
   @Test

@@ -48,10 +48,38 @@ class PlaneTest {
     assertThat(skylight.outline())
         .as("6 and 12 ft x 13/12")
         .isEqualTo(Outline.rectangle(feet(2), feet(13)).movedBy(feet(3), Length.of(6, 6)));
-    assertThat(skylight.height()).isEqualTo(feet(13));
+    assertThat(skylight.height().nearest()).isEqualTo(feet(13));
     assertThat(skylight.width()).isEqualTo(feet(2));
     assertThat(plane.planArea().squareFeet()).isCloseTo(26 * 24 - 24, within(1e-9));
     assertThat(plane.grossPlanArea().squareFeet()).isCloseTo(26 * 24, within(1e-9));
+  }
+
+  /** By hand: 10 ft 1 in of plan at 7:12, times the square root of 193 over 12, falls on no 1/320 mm. */
+  @Test
+  void areas_and_lengths_follow_from_the_measures_and_only_the_outline_is_rounded() {
+    double factor = Math.sqrt(193) / 12;
+    double up = (10 + 1 / 12.0) * factor;
+    Length across = Length.of(10, 1);
+    Plane rectangle = inPlan(new Shape.Rectangle(feet(30), across));
+    assertThat(rectangle.grossArea().squareFeet()).isCloseTo(30 * up, within(1e-12));
+    assertThat(rectangle.height().toFeet()).isCloseTo(up, within(1e-13));
+    assertThat(rectangle.length(EdgeKind.RAKE).toFeet()).isCloseTo(2 * up, within(1e-13));
+    assertThat(rectangle.outline().top())
+        .isEqualTo(across.toDerived().times(factor).nearest());
+
+    Plane triangle = inPlan(new Shape.Triangle(new Length(feet(12).units() + 1), across));
+    assertThat(triangle.side("left").orElseThrow().drawn().inches())
+        .as("its point above the middle of an eave of 12 ft and 1/320 mm")
+        .isCloseTo(Math.hypot(72 + 0.5 / 8128, up * 12), within(1e-11));
+
+    Plane polygon = inPlan(new Shape.Polygon(
+        List.of(Point.ORIGIN, new Point(feet(30), Length.ZERO), new Point(feet(12), across))));
+    assertThat(polygon.grossArea().squareFeet()).isCloseTo(15 * up, within(1e-12));
+  }
+
+  private static Plane inPlan(Shape shape) {
+    PlaneNotes notes = new PlaneNotes("A", shape, Measured.IN_PLAN, Pitch.of(7));
+    return Roof.resolve(RoofNotes.of(notes)).value().orElseThrow().planes().get(0);
   }
 
   @Test
