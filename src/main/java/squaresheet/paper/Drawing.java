@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import squaresheet.sheet.Content;
 
 /** A drawing on one page, black on white, that can be written as SVG or PNG. The same drawing gives the same bytes every time. */
 public final class Drawing {
@@ -19,7 +20,7 @@ public final class Drawing {
   private final Painter painter;
 
   Drawing(String title, int width, int height, Painter painter) {
-    this.title = title;
+    this.title = Content.legible(title);
     this.width = width;
     this.height = height;
     this.painter = painter;

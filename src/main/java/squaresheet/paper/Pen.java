@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import squaresheet.sheet.Content;
 
 /** Draws lines and letters in points, y downward, black unless said. */
 final class Pen {
@@ -99,7 +100,8 @@ final class Pen {
   }
 
   /** Lettering whose middle height is at y. */
-  void text(String text, double x, double y, Font font, Stand stand) {
+  void text(String words, double x, double y, Font font, Stand stand) {
+    String text = Content.legible(words);
     double width = Type.width(font, text);
     double left =
         switch (stand) {

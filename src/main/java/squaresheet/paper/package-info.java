@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 6,
-    uses = {"units", "geometry", "product", "roof", "courses", "estimate"})
+    uses = {"units", "sheet", "geometry", "product", "roof", "courses", "estimate"})
 package squaresheet.paper;
 
 import squaresheet.house.Room;

@@ -56,4 +56,22 @@ public sealed interface Content {
   static String safeForCsv(String text) {
     return CsvText.safe(text);
   }
+
+  /**
+   * Words as any file can hold them: a mark (U+FFFD) stands in the place of each control character and of whatever else XML
+   * has no place for. For what is only looked at.
+   */
+  static String legible(String text) {
+    return FileText.legible(text);
+  }
+
+  /** Words as a workbook file holds them: those characters are spelled, and read back by {@link #unspelled}. */
+  static String spelled(String text) {
+    return FileText.spelled(text);
+  }
+
+  /** The words that a workbook file holds so. */
+  static String unspelled(String text) {
+    return FileText.unspelled(text);
+  }
 }

@@ -23,8 +23,9 @@ final class CsvText {
   static String write(List<String> comments, List<List<String>> rows) {
     StringWriter text = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().build(text)) {
-      comments.forEach(comment -> csv.writeComment(" " + comment));
-      rows.forEach(row -> csv.writeRecord(row.stream().map(CsvText::safe).toList()));
+      comments.forEach(comment -> csv.writeComment(" " + FileText.legible(comment)));
+      rows.forEach(row ->
+          csv.writeRecord(row.stream().map(FileText::legible).map(CsvText::safe).toList()));
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }

@@ -3,6 +3,7 @@ package squaresheet.xlsx;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
@@ -39,7 +40,7 @@ final class BookPart {
   private void sheets(Xml xml, int list) throws IOException {
     while (xml.child(list)) {
       sheets.add(new Entry(
-          Escaped.decode(xml.attribute("name")),
+          Content.unspelled(xml.attribute("name")),
           visibility(xml.attribute("state")),
           xml.number("sheetId", 0),
           xml.relation()));
@@ -60,7 +61,8 @@ final class BookPart {
       int local = xml.number("localSheetId", -1);
       boolean hidden = xml.flag("hidden", false);
       String sheet = local >= 0 && local < sheets.size() ? sheets.get(local).name() : "";
-      names.add(new Workbook.Name(name, sheet, FutureFunctions.shown(xml.text().strip()), hidden));
+      names.add(new Workbook.Name(
+          name, sheet, FutureFunctions.shown(Content.unspelled(xml.text()).strip()), hidden));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import javax.xml.stream.XMLStreamConstants;
 import org.codehaus.stax2.XMLStreamReader2;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.SheetBuilder;
 
@@ -207,7 +208,7 @@ final class CellReader {
       case 'e' -> text(value, format, formula, true);
       case 'd' -> day(format);
       case 'i' -> text(value, format, formula, false);
-      default -> text(Escaped.decode(value), format, formula, false);
+      default -> text(Content.unspelled(value), format, formula, false);
     }
     if (formula) {
       budget.spend(FORMULA + formulas.length());

@@ -95,18 +95,18 @@ final class DraftSheetWriter {
     CTCell xml = cell.getCTCell();
     boolean formula = !entry.formula().isEmpty();
     if (formula) {
-      xml.addNewF().setStringValue(FutureFunctions.inFile(entry.formula()));
+      xml.addNewF().setStringValue(Content.spelled(FutureFunctions.inFile(entry.formula())));
     }
     if (entry.stored() instanceof Content.Numeric it) {
       xml.setV(Double.toString(it.value()));
     } else if (entry.stored() instanceof Content.Truth it) {
       value(xml, STCellType.B, it.value() ? "1" : "0");
     } else if (entry.stored() instanceof Content.Fault it) {
-      value(xml, STCellType.E, it.code());
+      value(xml, STCellType.E, Content.spelled(it.code()));
     } else if (entry.stored() instanceof Content.Text it && formula) {
-      value(xml, STCellType.STR, Escaped.encode(it.value()));
+      value(xml, STCellType.STR, Content.spelled(it.value()));
     } else if (entry.stored() instanceof Content.Text it) {
-      cell.setCellValue(Escaped.encode(it.value()));
+      cell.setCellValue(Content.spelled(it.value()));
     }
   }
 
@@ -120,8 +120,8 @@ final class DraftSheetWriter {
     XSSFDataValidationConstraint constraint = new XSSFDataValidationConstraint(
         KINDS.indexOf(rule.kind()),
         COMPARISONS.indexOf(rule.comparison()),
-        rule.first(),
-        rule.second());
+        Content.spelled(rule.first()),
+        Content.spelled(rule.second()));
     CellRangeAddressList cells = new CellRangeAddressList();
     rule.blocks().forEach(block -> cells.addCellRangeAddress(range(block)));
     XSSFDataValidation validation = (XSSFDataValidation) helper.createValidation(constraint, cells);
@@ -129,8 +129,9 @@ final class DraftSheetWriter {
     validation.setSuppressDropDownArrow(true);
     validation.setShowErrorBox(true);
     if (!rule.message().isEmpty()) {
-      validation.createErrorBox("Not accepted", rule.message());
-      validation.createPromptBox("", rule.message());
+      String message = Content.spelled(rule.message());
+      validation.createErrorBox("Not accepted", message);
+      validation.createPromptBox("", message);
       validation.setShowPromptBox(true);
     }
     sheet.addValidationData(validation);
@@ -148,8 +149,8 @@ final class DraftSheetWriter {
         comment.ref().row() + 5);
     XSSFComment made = sheet.createDrawingPatriarch().createCellComment(anchor);
     made.setAddress(comment.ref().row(), comment.ref().column());
-    made.setAuthor(comment.author());
-    made.setString(Escaped.encode(comment.text()));
+    made.setAuthor(Content.spelled(comment.author()));
+    made.setString(Content.spelled(comment.text()));
   }
 
   private void link(Sheet.Link link) {
@@ -163,7 +164,7 @@ final class DraftSheetWriter {
     made.setLastRow(link.block().last().row());
     made.setLastColumn(link.block().last().column());
     if (!link.tip().isEmpty()) {
-      made.setTooltip(link.tip());
+      made.setTooltip(Content.spelled(link.tip()));
     }
     sheet.addHyperlink(made);
   }
@@ -182,7 +183,7 @@ final class DraftSheetWriter {
         block.last().column() + 1,
         block.last().row() + 1);
     XSSFPicture made = sheet.createDrawingPatriarch().createPicture(anchor, number);
-    made.getCTPicture().getNvPicPr().getCNvPr().setDescr(picture.description());
+    made.getCTPicture().getNvPicPr().getCNvPr().setDescr(Content.legible(picture.description()));
   }
 
   private void print(DraftSheet.Print print) {
@@ -207,9 +208,9 @@ final class DraftSheetWriter {
     sheet.setMargin(PageMargin.HEADER, print.marginInches() / 2);
     sheet.setMargin(PageMargin.FOOTER, print.marginInches() / 2);
     if (!print.header().isEmpty()) {
-      sheet.getHeader().setCenter(print.header().replace("&", "&&"));
+      sheet.getHeader().setCenter(Content.spelled(print.header()).replace("&", "&&"));
     }
-    sheet.getFooter().setLeft(print.footer().replace("&", "&&"));
+    sheet.getFooter().setLeft(Content.spelled(print.footer()).replace("&", "&&"));
     sheet.getFooter().setRight("&P / &N");
   }
 

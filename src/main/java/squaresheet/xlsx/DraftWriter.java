@@ -15,6 +15,7 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.Sheet;
@@ -86,7 +87,7 @@ final class DraftWriter {
       made.setSheetIndex(workbook.getSheetIndex(name.sheet()));
     }
     made.setNameName(name.name());
-    made.setRefersToFormula(FutureFunctions.inFile(name.text()));
+    made.setRefersToFormula(Content.spelled(FutureFunctions.inFile(name.text())));
   }
 
   /** The object model has no way to hide a name, so its part is changed afterwards. */
@@ -121,12 +122,12 @@ final class DraftWriter {
     properties.getCoreProperties().setCreated(Optional.of(Date.from(A_FIXED_DAY)));
     properties.getCoreProperties().setModified(Optional.of(Date.from(A_FIXED_DAY)));
     if (!draft.title().isEmpty()) {
-      properties.getCoreProperties().setTitle(draft.title());
+      properties.getCoreProperties().setTitle(Content.legible(draft.title()));
     }
     properties.getExtendedProperties().setApplication("Squaresheet");
-    draft
-        .properties()
-        .forEach((name, value) -> properties.getCustomProperties().addProperty(name, value));
+    draft.properties().forEach((name, value) -> properties
+        .getCustomProperties()
+        .addProperty(Content.spelled(name), Content.spelled(value)));
   }
 
   /** The code POI knows the paper by. */

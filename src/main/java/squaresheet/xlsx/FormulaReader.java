@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.SheetBuilder;
 
@@ -90,7 +91,7 @@ final class FormulaReader {
     String block = xml.attribute("ref");
     String group = xml.attribute("si");
     String table = table();
-    String own = FutureFunctions.shown(xml.text());
+    String own = FutureFunctions.shown(Content.unspelled(xml.text()));
     length = 2 * own.length() + 40;
     switch (type) {
       case "shared" -> shared(group, block, own);

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
 
 /**
@@ -42,7 +43,7 @@ final class FormulaScan {
     String group = formula.attribute("si");
     boolean shared = formula.attribute("t").equals("shared");
     refuseInside(formula);
-    String text = xml.text();
+    String text = Content.unspelled(xml.text());
     ElementReader.end(xml, formula);
     if (!change.changesContent()) {
       return;
@@ -111,7 +112,7 @@ final class FormulaScan {
       used.add(formula.attribute("si"));
     }
     if (formula.attribute("t").equals("shared") && broken.containsKey(formula.attribute("si"))) {
-      String text = xml.text();
+      String text = Content.unspelled(xml.text());
       ElementReader.end(xml, formula);
       String own = text.isEmpty() ? broken.get(formula.attribute("si")).apply(ref) : text;
       splices.replace(

@@ -4,6 +4,7 @@ import com.fasterxml.aalto.stax.OutputFactoryImpl;
 import java.io.StringWriter;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import squaresheet.sheet.Content;
 
 /** Writes a piece of XML that goes into a part, with the prefix that the part uses. */
 final class Markup {
@@ -67,7 +68,7 @@ final class Markup {
   }
 
   Markup attribute(String name, String value) {
-    return sure(() -> writer.writeAttribute(name, Escaped.encode(value)));
+    return sure(() -> writer.writeAttribute(name, Content.spelled(value)));
   }
 
   Markup attribute(String name, long value) {
@@ -76,11 +77,11 @@ final class Markup {
 
   /** An attribute with a prefix. */
   Markup attribute(String own, String name, String value) {
-    return sure(() -> writer.writeAttribute(own, "urn:" + own, name, value));
+    return sure(() -> writer.writeAttribute(own, "urn:" + own, name, Content.spelled(value)));
   }
 
   Markup text(String text) {
-    return sure(() -> writer.writeCharacters(Escaped.encode(text)));
+    return sure(() -> writer.writeCharacters(Content.spelled(text)));
   }
 
   Markup close() {

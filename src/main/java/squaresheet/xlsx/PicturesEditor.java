@@ -3,6 +3,7 @@ package squaresheet.xlsx;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.Ref;
 
@@ -75,7 +76,7 @@ final class PicturesEditor {
     corner(it.open("to"), last.column() + 1, last.row() + 1);
     it.open("pic").open("nvPicPr").open("cNvPr").attribute("id", number);
     it.attribute("name", "Picture " + number)
-        .attribute("descr", picture.description())
+        .attribute("descr", Content.legible(picture.description()))
         .close();
     it.open("cNvPicPr")
         .open("a", "picLocks")

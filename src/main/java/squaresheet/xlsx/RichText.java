@@ -1,6 +1,7 @@
 package squaresheet.xlsx;
 
 import java.io.IOException;
+import squaresheet.sheet.Content;
 
 /** Reads text with runs of different looks as plain text; reading aids above the characters are left out. */
 final class RichText {
@@ -27,7 +28,7 @@ final class RichText {
   private static String piece(Xml xml) throws IOException {
     String name = xml.name();
     if (name.equals("t")) {
-      return Escaped.decode(xml.text());
+      return Content.unspelled(xml.text());
     }
     return name.equals("r") ? read(xml) : "";
   }

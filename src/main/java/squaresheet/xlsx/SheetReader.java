@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.SheetBuilder;
 
@@ -154,7 +155,8 @@ final class SheetReader {
         outside.map(Relation::target).orElse("") + (inside.isEmpty() ? "" : "#" + inside);
     budget.spend(200 + target.length());
     block(xml, "ref")
-        .ifPresent(block -> to.link(new Sheet.Link(block, target, xml.attribute("tooltip"))));
+        .ifPresent(block ->
+            to.link(new Sheet.Link(block, target, Content.unspelled(xml.attribute("tooltip")))));
   }
 
   private void tables() throws IOException {
@@ -176,7 +178,7 @@ final class SheetReader {
     while (xml.child(root)) {
       int list = xml.depth();
       if (xml.name().equals("tableColumns")) {
-        each(xml, list, it -> columns.add(Escaped.decode(it.attribute("name"))));
+        each(xml, list, it -> columns.add(Content.unspelled(it.attribute("name"))));
       }
     }
     block.ifPresent(it -> to.table(new Sheet.Table(called, it, columns, headings, totals)));
@@ -197,7 +199,7 @@ final class SheetReader {
     while (xml.child(root)) {
       int list = xml.depth();
       if (xml.name().equals("authors")) {
-        each(xml, list, it -> authors.put(authors.size(), Escaped.decode(it.text())));
+        each(xml, list, it -> authors.put(authors.size(), Content.unspelled(it.text())));
       } else if (xml.name().equals("commentList")) {
         each(xml, list, it -> comment(it, authors));
       }

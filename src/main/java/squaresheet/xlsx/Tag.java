@@ -2,6 +2,7 @@ package squaresheet.xlsx;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import squaresheet.sheet.Content;
 
 /** A start tag as the part spells it. Changing one attribute leaves the others as they are written. */
 final class Tag {
@@ -49,7 +50,7 @@ final class Tag {
   }
 
   private static String escaped(String value) {
-    return Escaped.encode(value)
+    return Content.spelled(value)
         .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace("\"", "&quot;")

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Sheet.Validation;
 import squaresheet.sheet.SheetBuilder;
 
@@ -29,13 +30,13 @@ final class ValidationReader {
     Validation.Comparison comparison =
         constant(Validation.Comparison.values(), xml.attribute("operator"));
     String said = xml.attribute("prompt");
-    String message = Escaped.decode(said.isEmpty() ? xml.attribute("error") : said);
+    String message = Content.unspelled(said.isEmpty() ? xml.attribute("error") : said);
     String cells = xml.attribute("sqref");
     String first = "";
     String second = "";
     while (xml.child(open)) {
       String name = xml.name();
-      String text = xml.text().strip();
+      String text = Content.unspelled(xml.text()).strip();
       cells = name.equals("sqref") ? text : cells;
       first = name.equals("formula1") ? FutureFunctions.shown(text) : first;
       second = name.equals("formula2") ? FutureFunctions.shown(text) : second;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import squaresheet.finding.Read;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Sheet;
 import squaresheet.sheet.Workbook;
 
@@ -141,7 +142,7 @@ final class WorkbookReader {
         int root = xml.depth();
         while (xml.child(root)) {
           String name = xml.attribute("name");
-          properties.put(name, Escaped.decode(xml.text()));
+          properties.put(name, Content.unspelled(xml.text()));
         }
       } catch (Refusal wrong) {
         remarks.add(
