@@ -5,12 +5,17 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Help.Ansi;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.sheet.Content;
 
 /** Prints for people: results to standard output, complaints about the command itself to standard error. */
 final class Console {
+
+  /** What is left to steer a terminal by when the control characters of files are gone. */
+  private static final Pattern STEERING = Pattern.compile("[\\x7F-\\x9F]");
 
   private final PrintWriter out;
   private final PrintWriter err;
@@ -36,7 +41,7 @@ final class Console {
 
   /** What the person answers; nothing where there is nobody, or the answers have ended. */
   Optional<String> ask(String question) {
-    out.print(question);
+    out.print(legible(question));
     out.flush();
     return answers.flatMap(Console::line);
   }
@@ -54,16 +59,24 @@ final class Console {
     return ansi.enabled();
   }
 
-  /** One line of results. */
+  /** One line of results. What a file holds must not steer the terminal, so control characters are shown as a mark. */
   void say(String line) {
-    out.println(line);
+    print("", line);
+  }
+
+  private void print(String coloured, String line) {
+    out.println(coloured + legible(line));
     out.flush();
   }
 
   /** One line of complaint. */
   void complain(String line) {
-    err.println(line);
+    err.println(legible(line));
     err.flush();
+  }
+
+  private static String legible(String line) {
+    return STEERING.matcher(Content.legible(line)).replaceAll("\uFFFD");
   }
 
   /** Every finding: its weight, its place, what it says, then what is there, what it should be and what that is worth. */
@@ -72,8 +85,9 @@ final class Console {
   }
 
   void say(Finding finding) {
-    say(weight(finding.info().severity()) + " " + finding.where() + "  ["
-        + finding.info().id() + "]");
+    print(
+        weight(finding.info().severity()),
+        " " + finding.where() + "  [" + finding.info().id() + "]");
     say("    " + finding.says());
     detail("there is", finding.found());
     detail("should be", finding.expected());

@@ -42,7 +42,9 @@ public final class Draft {
 
   /** The name nearest to the wish that a tab can bear and none does yet. */
   public String freeName(String wish) {
-    String fit = fit(wish.replaceAll("[\\[\\]:*?/\\\\\\p{Cntrl}]", " ").strip(), LONGEST_TAB);
+    String legible =
+        FileText.legible(wish.replaceAll("[\\[\\]:*?/\\\\\\p{Cntrl}]|_(?=x[0-9A-Fa-f]{4}_)", " "));
+    String fit = fit(legible.strip(), LONGEST_TAB);
     String free = fit;
     for (int n = 2; isTaken(free); n++) {
       String suffix = " " + n;
@@ -53,7 +55,9 @@ public final class Draft {
 
   private static String fit(String name, int longest) {
     String cut = name.substring(0, Math.min(name.length(), longest));
-    String bare = cut.replaceAll("^'+|'+$", "").strip();
+    boolean half = !cut.isEmpty() && Character.isHighSurrogate(cut.charAt(cut.length() - 1));
+    String whole = half ? cut.substring(0, cut.length() - 1) : cut;
+    String bare = whole.replaceAll("^'+|'+$", "").strip();
     return bare.isEmpty() || bare.toLowerCase(Locale.ROOT).equals("history") ? "Sheet" : bare;
   }
 

@@ -129,12 +129,17 @@ final class DraftSheetWriter {
     validation.setSuppressDropDownArrow(true);
     validation.setShowErrorBox(true);
     if (!rule.message().isEmpty()) {
-      String message = Content.spelled(rule.message());
+      String message = inAttribute(rule.message());
       validation.createErrorBox("Not accepted", message);
       validation.createPromptBox("", message);
       validation.setShowPromptBox(true);
     }
     sheet.addValidationData(validation);
+  }
+
+  /** Every reader takes white space in an attribute for a blank, so that is spelled too. */
+  private static String inAttribute(String text) {
+    return Content.spelled(text).replace("\t", "_x0009_").replace("\n", "_x000A_");
   }
 
   private void comment(Sheet.Comment comment) {
@@ -164,7 +169,7 @@ final class DraftSheetWriter {
     made.setLastRow(link.block().last().row());
     made.setLastColumn(link.block().last().column());
     if (!link.tip().isEmpty()) {
-      made.setTooltip(Content.spelled(link.tip()));
+      made.setTooltip(inAttribute(link.tip()));
     }
     sheet.addHyperlink(made);
   }

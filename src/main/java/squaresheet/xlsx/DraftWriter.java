@@ -27,6 +27,8 @@ final class DraftWriter {
   /** Files carry a fixed day instead of today, so that equal drafts give equal files. */
   private static final Instant A_FIXED_DAY = Instant.parse("2026-01-01T00:00:00Z");
 
+  private static final String XML = ".*\\.(xml|rels|vml)";
+
   private final XSSFWorkbook workbook;
   private final Looks looks;
 
@@ -46,11 +48,18 @@ final class DraftWriter {
       workbook.write(raw);
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    SteadyZip.rewrite(
-        raw.toByteArray(),
-        bytes,
-        (name, part) -> name.equals("xl/workbook.xml") ? hidingNames(draft, part) : part);
+    SteadyZip.rewrite(raw.toByteArray(), bytes, (name, part) -> {
+      byte[] fit = name.matches(XML) ? legible(part) : part;
+      return name.equals("xl/workbook.xml") ? hidingNames(draft, fit) : fit;
+    });
     return bytes.toByteArray();
+  }
+
+  /** The object model lets control characters into attributes, where no other reader takes them. */
+  private static byte[] legible(byte[] part) {
+    String text = new String(part, StandardCharsets.UTF_8);
+    String legible = Content.legible(text);
+    return legible.equals(text) ? part : legible.getBytes(StandardCharsets.UTF_8);
   }
 
   private void write(Draft draft) {

@@ -82,7 +82,7 @@ public final class SafeFolder {
 
   /** The folder with the set of that origin, or else the first that holds no other set. */
   private static SafeFolder free(Path parent, String name, Path origin) throws IOException {
-    String from = from(parent.toRealPath(), origin.toRealPath());
+    String from = SetList.line(from(parent.toRealPath(), origin.toRealPath()));
     Optional<Path> free = Optional.empty();
     for (int number = 1; number <= MOST; number++) {
       Path folder = parent.resolve(number == 1 ? name : name + "-" + number);

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import squaresheet.sheet.Content;
 
 /**
  * The list, in a folder, of the files that were written into it: what they were made from, and the SHA-256 checksum of each,
@@ -31,6 +32,7 @@ record SetList(String origin, List<Entry> entries) {
   private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  ([^/\\\\]+)");
 
   SetList {
+    origin = line(origin);
     entries = List.copyOf(entries);
   }
 
@@ -86,6 +88,11 @@ record SetList(String origin, List<Entry> entries) {
     entries.forEach(
         entry -> text.append(entry.sum()).append("  ").append(entry.name()).append('\n'));
     return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Words on one line of a text file. */
+  static String line(String words) {
+    return Content.legible(words).replaceAll("\\R", " ");
   }
 
   private static String checksum(byte[] bytes) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.geom.Area;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ import squaresheet.roof.Shape;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
+import squaresheet.xlsx.HostileWords;
 
 class DrawingTest {
 
@@ -74,6 +76,16 @@ class DrawingTest {
                 + texts.get(other).text() + "'")
             .isTrue();
       }
+    }
+  }
+
+  @Test
+  void a_drawing_is_xml_whatever_a_job_is_called() {
+    for (String name :
+        List.of("\u000b\u0007\u001b", "\ufffe\uffff", "\ud800 \udc00", "<&]]>\"'", "\u0000")) {
+      Drawing crew = CrewSheet.of(Sample.layout(), name).drawing();
+      HostileWords.parse(name, crew.svg().getBytes(StandardCharsets.UTF_8));
+      HostileWords.parse(name, crew.stamped().svg().getBytes(StandardCharsets.UTF_8));
     }
   }
 
