@@ -16,6 +16,8 @@ final class Judge {
   private final Path folder;
   private final List<Score> scores = new ArrayList<>();
   private final List<Clean> clean = new ArrayList<>();
+  private int put;
+  private int told;
   private final StringBuilder record =
       new StringBuilder("workbook|fault|check|cell|severity|should be\n");
 
@@ -57,15 +59,44 @@ final class Judge {
     Calculator calculator = made.own() ? Calculator.office(folder) : Calculator.LIBRARY;
     List<byte[]> files =
         calculator.calculated(pending.stream().map(Faults.Pending::file).toList());
+    List<Score> alone = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
       Spoilt spoilt = pending.get(i).calculated(files.get(i));
       List<Heard> heard = Verdicts.of(made, spoilt.file(), folder);
-      scores.add(Score.of(spoilt, first.heard(), heard));
+      alone.add(Score.of(spoilt, first.heard(), heard));
       record(
           made,
           spoilt.slips().get(0).id() + " at " + spoilt.slips().get(0).cells().get(0),
           heard);
     }
+    scores.addAll(alone);
+    together(made, alone, seed, 2);
+    together(made, alone, seed, 5);
+  }
+
+  /** Puts several of the faults that were told at their cells alone into one workbook, and counts those that still are. */
+  private void together(MadeBook made, List<Score> alone, long seed, int count) {
+    List<Integer> kinds = alone.stream()
+        .filter(score -> score.exact() && !score.slip().harmless())
+        .map(score -> Faults.kind(score.slip()))
+        .limit(count)
+        .toList();
+    if (made.own() || kinds.size() < count) {
+      return;
+    }
+    Faults.several(made, kinds, seed).ifPresent(pending -> {
+      byte[] file = Calculator.LIBRARY.calculated(List.of(pending.file())).get(0);
+      List<Heard> heard = Verdicts.of(made, file, folder);
+      pending.slips().forEach(slip -> {
+        put++;
+        told += heard.stream().anyMatch(each -> slip.cells().contains(each.cell())) ? 1 : 0;
+      });
+    });
+  }
+
+  /** How many of the faults put in together are still told at their cells. */
+  Share kept() {
+    return new Share(told, put);
   }
 
   /** Every finding but notes, a line each, to be compared with those of another build. */

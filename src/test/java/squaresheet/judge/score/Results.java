@@ -44,6 +44,22 @@ final class Results {
         .append(share(valued(scores), Score::rightValue))
         .append(" |\n"));
     text.append(
+        "\nHonest edits and look-alikes, of which nothing should be said:\n\n| | flagged |\n|---|---|\n");
+    judge.scores().stream()
+        .filter(score -> score.slip().harmless())
+        .collect(Collectors.groupingBy(
+            score -> score.slip().id() + " " + score.slip().name(),
+            TreeMap::new,
+            Collectors.toList()))
+        .forEach((name, scores) -> text.append("| ")
+            .append(name)
+            .append(" | ")
+            .append(share(scores, Score::caught))
+            .append(" |\n"));
+    text.append("\nSeveral at once: of the faults that are told at their cells alone, ")
+        .append(judge.kept())
+        .append(" are told there too when two or five stand in one workbook.\n");
+    text.append(
         "\nBy layout:\n\n| | caught | exact cell | clean books flagged |\n|---|---|---|---|\n");
     by(judge, Score::layout).forEach((layout, scores) -> text.append("| ")
         .append(layout)

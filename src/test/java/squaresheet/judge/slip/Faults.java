@@ -9,20 +9,31 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.judge.made.MadeBook;
 
 /** Puts faults into made workbooks, and keeps what is true of each. */
 public final class Faults {
 
-  private static final List<Fault> ALL =
-      Stream.of(FormulaFaults.all(), TypedFaults.all()).flatMap(List::stream).toList();
+  private static final List<Fault> ALL = Stream.of(
+          FormulaFaults.all(), TypedFaults.all(), StructureFaults.all())
+      .flatMap(List::stream)
+      .toList();
 
   private Faults() {}
 
   /** How many kinds there are. */
   public static int kinds() {
     return ALL.size();
+  }
+
+  /** The number of a slip's kind. */
+  public static int kind(Slip slip) {
+    return IntStream.range(0, ALL.size())
+        .filter(at -> ALL.get(at).id().equals(slip.id()) && ALL.get(at).name().equals(slip.name()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A workbook with one fault of the kind of that number; nothing where it has no place for one. */

@@ -49,8 +49,11 @@ final class TypedFaults {
       java.util.function.UnaryOperator<String> change) {
     return (book, value) -> {
       String whole = String.valueOf((long) Math.floor(Math.abs(value)));
+      if (whole.length() < 2) {
+        return Optional.empty();
+      }
       String after = change.apply(whole);
-      return whole.length() < 2 || after.equals(whole) || after.isEmpty()
+      return after.equals(whole) || after.isEmpty()
           ? Optional.empty()
           : Optional.of(Double.parseDouble(after) + value - Math.floor(value));
     };
