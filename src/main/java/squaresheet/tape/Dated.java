@@ -21,6 +21,7 @@ import squaresheet.units.Pitch;
 final class Dated {
 
   private static final int STEEPEST = 24;
+  private static final int RUN = 12;
   private static final String LIKE = "pitch must read like 6/12 or 6:12, but ";
 
   private static final Pattern DAY_MONTH =
@@ -38,8 +39,10 @@ final class Dated {
 
   /** A cell that holds a day where a pitch is wanted; what it must have been is proposed. */
   static Read<Pitch> pitch(Spot spot, LocalDate date) {
-    return day(
-        spot, day(date) + " " + date.getYear(), rise(date.getMonthValue(), date.getDayOfMonth()));
+    OptionalInt beside = rise(date.getMonthValue(), date.getDayOfMonth());
+    boolean ofYear = beside.isEmpty() && date.getDayOfMonth() == 1 && date.getYear() % 100 == RUN;
+    OptionalInt rise = ofYear ? OptionalInt.of(date.getMonthValue()) : beside;
+    return day(spot, day(date) + " " + date.getYear(), rise);
   }
 
   /** A text that is a day or a time; empty where it is neither. */
@@ -105,7 +108,7 @@ final class Dated {
 
   /** The part beside the 12, whichever of month and day the 12 is. */
   private static OptionalInt rise(int one, int other) {
-    int rise = one == 12 ? other : other == 12 ? one : 0;
+    int rise = one == RUN ? other : other == RUN ? one : 0;
     return rise >= 1 && rise <= STEEPEST ? OptionalInt.of(rise) : OptionalInt.empty();
   }
 

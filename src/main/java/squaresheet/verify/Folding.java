@@ -52,7 +52,9 @@ final class Folding {
   List<Finding> fold(List<Finding> said) {
     Map<Object, Finding> first = new LinkedHashMap<>();
     List<Finding> byWeight = new ArrayList<>(said);
-    byWeight.sort(Comparator.comparing(finding -> weight(finding.info().severity())));
+    byWeight.sort(
+        Comparator.<Finding, Integer>comparing(finding -> weight(finding.info().severity()))
+            .thenComparing(finding -> !PitchCell.BECAME.contains(finding.info().id())));
     byWeight.forEach(finding -> first.putIfAbsent(place(finding), finding));
     Set<Finding> kept = new HashSet<>(first.values());
     Set<Address> behind = behind(first.values());

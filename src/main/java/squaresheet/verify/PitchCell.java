@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
@@ -16,19 +17,26 @@ import squaresheet.tape.Written;
 import squaresheet.units.Pitch;
 
 /**
- * A typed cell in a column of pitches that formulas compute with.
+ * A typed number that formulas compute with as a pitch.
  *
  * @param cell the cell
+ * @param inTable whether it stands among other pitches of a table, which say how pitches are written here
  */
-record PitchCell(TypedCell cell) {
+record PitchCell(TypedCell cell, boolean inTable) {
+
+  /** What is said of a pitch that a spreadsheet program changed, which is more exact than that it is out of range. */
+  static final Set<String> BECAME = Set.of("pitch-became-date", "pitch-became-time");
 
   static Optional<PitchCell> of(TypedCell cell) {
-    boolean pitch =
-        isInTable(cell) && Words.isPitch(cell.heading()) && !Words.isDate(cell.heading());
-    boolean value = cell.cell().stored() instanceof Content.Numeric;
-    return pitch && value && cell.book().links().isRead(cell.at())
-        ? Optional.of(new PitchCell(cell))
-        : Optional.empty();
+    if (!(cell.cell().stored() instanceof Content.Numeric)
+        || !cell.book().links().isRead(cell.at())) {
+      return Optional.empty();
+    }
+    if (isInTable(cell) && isPitch(cell.heading())) {
+      return Optional.of(new PitchCell(cell, true));
+    }
+    PitchCell alone = new PitchCell(cell, false);
+    return alone.isDated() && alone.isTakenForPitch() ? Optional.of(alone) : Optional.empty();
   }
 
   private static boolean isInTable(TypedCell cell) {
@@ -36,6 +44,31 @@ record PitchCell(TypedCell cell) {
       int along = table.axis().along(cell.ref());
       return along >= table.first() && along <= table.last();
     });
+  }
+
+  private static boolean isPitch(String words) {
+    return Words.isPitch(words) && !Words.isDate(words);
+  }
+
+  /** Whether the words beside or above a cell call it a pitch. */
+  static boolean isCalledPitch(Tab tab, Ref ref) {
+    return isPitch(tab.label(ref)) || isPitch(tab.headings(ref));
+  }
+
+  /** Whether it reads as a day or a time of day where a pitch is wanted. */
+  private boolean isDated() {
+    return read().findings().stream()
+        .anyMatch(finding -> BECAME.contains(finding.info().id()));
+  }
+
+  private boolean isTakenForPitch() {
+    boolean called = isCalledPitch(cell.tab(), cell.ref())
+        && !(isGeneral() && PitchUse.asRatio(cell.book(), cell.at()));
+    return called || PitchUse.asRise(cell.book(), cell.at());
+  }
+
+  private boolean isGeneral() {
+    return cell.cell().format().equals("General");
   }
 
   Read<Pitch> read() {
@@ -49,7 +82,7 @@ record PitchCell(TypedCell cell) {
 
   /** What the reader of pitches says under that card, unless the whole column is written that way. */
   Stream<Finding> findings(CheckInfo info) {
-    return isAlone(info) || info.id().startsWith("pitch-became")
+    return BECAME.contains(info.id()) || (inTable && isAlone(info))
         ? said(info)
             .map(finding -> new Finding(
                 info, finding.where(), finding.found(), finding.expected(), finding.says(), ""))
@@ -68,7 +101,7 @@ record PitchCell(TypedCell cell) {
     for (int at : IntStream.rangeClosed(Math.max(0, row - 30), row + 30).toArray()) {
       Ref ref = new Ref(at, cell.ref().column());
       if (at != row && cell.tab().isTypedNumber(ref)) {
-        PitchCell near = new PitchCell(new TypedCell(cell.tab(), ref, cell.tab().cell(ref)));
+        PitchCell near = new PitchCell(new TypedCell(cell.tab(), ref, cell.tab().cell(ref)), true);
         if (near.said(info).findAny().isPresent()) {
           like++;
         } else {

@@ -148,7 +148,7 @@ class DrawingTest {
         .as(
             "by hand: 36 under 39 3/8 from 7: 43 is 3 5/8 past 39 3/8; 79 is 1/4 past 78 3/4; from 28 1/8 the first joint stands 11 1/4 before one and"
                 + " draws away by 3 3/8 each time, until the sixth, 208 1/8, stands 11 1/4 behind the one before; 16 7/8 on, at 225, it is 11 1/4 before one again,"
-                + " and six more are as far apart; two stretches of seven would end 8 1/4 apart at best")
+                + " and the last six are as far apart; seven in one stretch would be 9 9/16 apart at best")
         .contains("3 5/8\"", "1/4\"")
         .anyMatch(text -> text.startsWith("4 of 12 joints too near, the first at 3' 7\"."))
         .anyMatch(text -> text.contains("28 1/8\", and one cut to 16 7/8\"")
