@@ -30,7 +30,11 @@ final class FieldJob {
 
   Read<JobInput> of(Company company) {
     JobCard card = new JobCard(
-        said("job", "Unnamed job"), said("measured_by", ""), said("date", ""), notes.unit());
+        said("job", "Unnamed job"),
+        said("measured_by", ""),
+        said("date", ""),
+        notes.unit(),
+        said("number", ""));
     Map<String, Value> settings = new LinkedHashMap<>();
     notes.labels().forEach((property, label) -> setting(company.rulebook(), property)
         .filter(rule -> !label.text().isBlank())

@@ -73,6 +73,7 @@ record JobParts(
   private static Map<String, String> labels(JobCard card) {
     return Map.of(
         "job_name", card.name(),
+        "job_number", card.number(),
         "job_measured_by", card.measuredBy(),
         "job_date", card.date(),
         "job_unit", card.unit().word());

@@ -210,7 +210,8 @@ final class JobReader {
 
   private JobCard card() {
     TapeUnit unit = UnitWords.find(label("job_unit")).flatMap(Tape::unit).orElse(TapeUnit.FEET);
-    return new JobCard(label("job_name"), label("job_measured_by"), label("job_date"), unit);
+    return new JobCard(
+        label("job_name"), label("job_measured_by"), label("job_date"), unit, label("job_number"));
   }
 
   private String label(String name) {

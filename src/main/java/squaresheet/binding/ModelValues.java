@@ -44,6 +44,7 @@ final class ModelValues {
   Map<String, Known> labelled() {
     Map<String, Known> values = new LinkedHashMap<>();
     word(values, "job", job.input().card().name());
+    word(values, "number", job.input().card().number());
     word(values, "measured_by", job.input().card().measuredBy());
     word(values, "date", job.input().card().date());
     number(values, "waste_rate", "waste_rate", 1);

@@ -30,6 +30,7 @@ final class SettingsSheet {
   private static Map<String, String> labels() {
     Map<String, String> labels = new LinkedHashMap<>();
     labels.put("job_name", "Job name");
+    labels.put("job_number", "Job number");
     labels.put("job_date", "Measured on");
     labels.put("job_measured_by", "Measured by");
     labels.put("job_unit", "Lengths on the tape sheet in");

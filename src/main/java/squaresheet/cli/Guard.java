@@ -1,6 +1,5 @@
 package squaresheet.cli;
 
-import java.nio.file.Path;
 import java.util.function.Supplier;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
@@ -16,10 +15,10 @@ final class Guard {
 
   private Guard() {}
 
-  /** What comes of a file; where nothing does, why. */
-  static <T> Read<T> over(Path file, Supplier<T> work) {
+  /** What comes of a file by the name it goes by; where nothing does, why. */
+  static <T> Read<T> over(String file, Supplier<Read<T>> work) {
     try {
-      return Read.of(work.get());
+      return work.get();
     } catch (CannotBeDone told) {
       return not(file, told.getMessage());
     } catch (RuntimeException broken) {
@@ -29,8 +28,8 @@ final class Guard {
     }
   }
 
-  private static <T> Read<T> not(Path file, String says) {
-    return Read.nothing(new Finding(NOT_DONE, new Where.InFile(Books.name(file)), says));
+  private static <T> Read<T> not(String file, String says) {
+    return Read.nothing(new Finding(NOT_DONE, new Where.InFile(file), says));
   }
 
   /** What is said of a fault of the program. */

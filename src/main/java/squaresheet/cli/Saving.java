@@ -1,6 +1,7 @@
 package squaresheet.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,20 @@ final class Saving {
   Saving(Console console, boolean force) {
     this.console = console;
     this.existing = force ? Existing.KEEP_COPY : Existing.REFUSE;
+  }
+
+  /** Ends the command before anything is written, where one of these files is there and is to stay. */
+  void refuse(List<Path> files) {
+    files.stream()
+        .filter(file -> existing == Existing.REFUSE && Files.exists(file))
+        .findFirst()
+        .ifPresent(file -> {
+          throw new CannotBeDone(
+              Exit.FAILED,
+              "'" + Books.name(file)
+                  + "' is there already and was left alone; choose another name; --force keeps"
+                  + " a copy and goes on");
+        });
   }
 
   void workbook(Draft draft, Path file) {

@@ -26,7 +26,10 @@ final class VerifyCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(paramLabel = "WORKBOOK", arity = "1..*", description = "The workbooks to check.")
+  @Parameters(
+      paramLabel = "WORKBOOK",
+      arity = "1..*",
+      description = "The workbooks to check, or folders of them.")
   private List<Path> files;
 
   @Option(
@@ -45,21 +48,27 @@ final class VerifyCommand implements Callable<Integer> {
   public Integer call() {
     Exit exit = Exit.FINE;
     Rulebook rulebook = company.rulebook(console);
-    for (Path file : files) {
-      Read<Exit> done = Guard.over(file, () -> verify(file, rulebook));
+    GivenBooks given = GivenBooks.of(files);
+    given.leftOut().forEach(line -> console.say("left out: " + line));
+    if (given.books().isEmpty()) {
+      return Exit.FAILED.code();
+    }
+    for (Path file : given.books()) {
+      Read<Exit> done =
+          Guard.over(given.called(file), () -> Read.of(verify(file, given.called(file), rulebook)));
       console.say(done.findings());
       exit = exit.and(done.value().orElse(Exit.FAILED));
     }
     return exit.code();
   }
 
-  private Exit verify(Path file, Rulebook rulebook) {
+  private Exit verify(Path file, String name, Rulebook rulebook) {
     Read<Workbook> read = Xlsx.read(file);
     console.say(read.findings());
     if (read.value().isEmpty()) {
       return Exit.FAILED;
     }
-    Verdict verdict = Passes.over(read.value().orElseThrow(), Books.name(file), rulebook);
+    Verdict verdict = Passes.over(read.value().orElseThrow(), name, rulebook);
     console.say(verdict.findings());
     if (account) {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);
@@ -69,7 +78,7 @@ final class VerifyCommand implements Callable<Integer> {
     if (passed) {
       console.say(verdict.reasons());
     }
-    console.say(line(file, verdict, passed));
+    console.say(line(name, verdict, passed));
     return passed ? Exit.FINE : Exit.WITHHELD;
   }
 
@@ -83,11 +92,11 @@ final class VerifyCommand implements Callable<Integer> {
     console.say("Checked: " + verdict.moneyPath());
   }
 
-  private static String line(Path file, Verdict verdict, boolean passed) {
+  private static String line(String file, Verdict verdict, boolean passed) {
     long asked = verdict.tallies().stream().filter(Tally::isAsked).count();
     int notes = verdict.findings(Severity.NOTE).size();
     int said = verdict.findings().size() - notes;
-    return Books.name(file) + ": " + said + (said == 1 ? " finding" : " findings")
+    return file + ": " + said + (said == 1 ? " finding" : " findings")
         + (notes == 0 ? "" : notes == 1 ? " and 1 note" : " and " + notes + " notes") + "; " + asked
         + " checks asked, "
         + verdict.notAsked().size() + " had nothing to ask about; totals "

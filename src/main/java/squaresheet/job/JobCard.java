@@ -11,8 +11,14 @@ import squaresheet.units.Area;
  * @param measuredBy who measured, or empty
  * @param date the day it was measured, as written, or empty
  * @param unit the unit that bare lengths are written in
+ * @param number the company's number for it, or empty
  */
-public record JobCard(String name, String measuredBy, String date, TapeUnit unit) {
+public record JobCard(String name, String measuredBy, String date, TapeUnit unit, String number) {
+
+  /** A job without a number. */
+  public JobCard(String name, String measuredBy, String date, TapeUnit unit) {
+    this(name, measuredBy, date, unit, "");
+  }
 
   /** Whether the tape is in metres and millimetres. */
   public boolean isMetric() {

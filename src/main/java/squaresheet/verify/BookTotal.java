@@ -63,7 +63,7 @@ final class BookTotal {
     rest(total, sum(categories).plus(sum(own)), own, JobTotal.NOT_SPLIT);
     rest(total, sum(codes), codes, "");
     return Optional.of(
-        new JobTotal(name(), book.file(), categories, own, codes, total, path.share()));
+        new JobTotal(identity(), book.file(), categories, own, codes, total, path.share()));
   }
 
   /** Why no price is sure: what may be one, each with what speaks against it. */
@@ -235,9 +235,8 @@ final class BookTotal {
         : "";
   }
 
-  private String name() {
-    String said = text("job", "job");
-    return said.isEmpty() ? book.file() : said;
+  private JobIdentity identity() {
+    return JobIdentity.of(text("job", "job"), text("job", "number"), book.file());
   }
 
   /** The currency whose sign stands in the price's cell or label; dollars where none does, as everywhere. */

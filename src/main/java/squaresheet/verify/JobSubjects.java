@@ -25,10 +25,11 @@ final class JobSubjects {
 
   private final Book book;
   private final List<Finding> findings = new ArrayList<>();
-  private String name = "";
+  private JobIdentity identity;
 
   JobSubjects(Book book) {
     this.book = book;
+    identity = JobIdentity.of("", "", book.file());
   }
 
   /** What was said while the model was built, at cells where the item is bound. */
@@ -36,14 +37,15 @@ final class JobSubjects {
     return findings;
   }
 
-  /** What the job is called; empty where nobody says. */
-  String name() {
-    return name;
+  /** What tells the job from others. */
+  JobIdentity identity() {
+    return identity;
   }
 
   Optional<Model> model(Rulebook rulebook) {
     Optional<BoundJob> job = heard(JobWorkbook.read(book.workbook(), book.file(), rulebook));
-    name = job.map(it -> it.input().card().name()).orElse("");
+    job.map(it -> it.input().card())
+        .ifPresent(card -> identity = JobIdentity.of(card.name(), card.number(), book.file()));
     return job.flatMap(this::model);
   }
 

@@ -13,7 +13,7 @@ public final class JobTotal {
   /** What is in the price, but in none of the parts that could be told apart. */
   public static final String NOT_SPLIT = "not split";
 
-  private final String job;
+  private final JobIdentity identity;
   private final String file;
   private final Map<Category.Known, Money> byCategory;
   private final Map<String, Money> byOwnCategory;
@@ -22,14 +22,14 @@ public final class JobTotal {
   private final String checked;
 
   JobTotal(
-      String job,
+      JobIdentity identity,
       String file,
       Map<Category.Known, Money> byCategory,
       Map<String, Money> byOwnCategory,
       Map<String, Money> byCostCode,
       Money total,
       String checked) {
-    this.job = job;
+    this.identity = identity;
     this.file = file;
     this.checked = checked;
     this.byCategory = Collections.unmodifiableMap(byCategory);
@@ -40,7 +40,7 @@ public final class JobTotal {
 
   static JobTotal none(String currency) {
     return new JobTotal(
-        "all jobs in " + currency,
+        new JobIdentity("all jobs in " + currency, ""),
         "",
         new EnumMap<>(Category.Known.class),
         words(),
@@ -50,7 +50,7 @@ public final class JobTotal {
   }
 
   /** The amounts of a workbook whose lines were found in order. */
-  static JobTotal of(String job, Priced priced, MoneyPath path) {
+  static JobTotal of(JobIdentity identity, Priced priced, MoneyPath path) {
     Map<Category.Known, Money> categories = new EnumMap<>(Category.Known.class);
     Map<String, Money> own = words();
     Map<String, Money> codes = new TreeMap<>();
@@ -62,7 +62,8 @@ public final class JobTotal {
         total = total.plus(line.amount());
       }
     }
-    return new JobTotal(job, priced.book().file(), categories, own, codes, total, path.share());
+    return new JobTotal(
+        identity, priced.book().file(), categories, own, codes, total, path.share());
   }
 
   /** Adds an amount to those of our categories, or to those by a word of its owner's. */
@@ -93,12 +94,16 @@ public final class JobTotal {
     Map<String, Money> own = words();
     own.putAll(byOwnCategory);
     other.byOwnCategory.forEach((word, money) -> own.merge(word, money, Money::plus));
-    return new JobTotal(job, file, categories, own, codes, total.plus(other.total), "");
+    return new JobTotal(identity, file, categories, own, codes, total.plus(other.total), "");
   }
 
-  /** What the job is called. */
+  /** What the job is called, with its number where it has one. */
   public String job() {
-    return job;
+    return identity.toString();
+  }
+
+  JobIdentity identity() {
+    return identity;
   }
 
   /** The workbook's file name. */

@@ -74,7 +74,7 @@ final class Pass {
     List<Finding> left = new LostInputs(
             book, model, job.findings(), LostInputs.consequences(Checks.ofJobs()))
         .fold(said);
-    return verdict(left, model, priced.map(it -> JobTotal.of(job.name(), it, path)), path);
+    return verdict(left, model, priced.map(it -> JobTotal.of(job.identity(), it, path)), path);
   }
 
   private void ask(Ask<?> ask) {

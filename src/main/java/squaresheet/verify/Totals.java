@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -20,19 +21,29 @@ import squaresheet.units.Money;
 public final class Totals {
 
   private final List<JobTotal> jobs;
-  private final List<Verdict> withheld;
+  private final List<Withheld> withheld;
 
-  private Totals(List<JobTotal> jobs, List<Verdict> withheld) {
+  private Totals(List<JobTotal> jobs, List<Withheld> withheld) {
     this.jobs = List.copyOf(jobs);
     this.withheld = List.copyOf(withheld);
   }
 
-  /** The totals of the verdicts that passed; the others are withheld. */
+  /** The totals of the verdicts that passed and whose job stands in no other; the others are withheld. */
   public static Totals of(Collection<Verdict> verdicts) {
-    List<JobTotal> jobs =
-        verdicts.stream().flatMap(verdict -> verdict.total().stream()).toList();
-    List<Verdict> withheld =
-        verdicts.stream().filter(verdict -> verdict.total().isEmpty()).toList();
+    return of(verdicts, List.of());
+  }
+
+  /** The same beside workbooks of which there is no verdict, because they could not be read, say. */
+  public static Totals of(Collection<Verdict> verdicts, Collection<Withheld> others) {
+    SameJobs same = new SameJobs(verdicts);
+    List<JobTotal> jobs = new ArrayList<>();
+    List<Withheld> withheld = new ArrayList<>();
+    for (Verdict verdict : verdicts) {
+      Optional<Withheld> why =
+          verdict.total().isPresent() ? same.withheld(verdict) : Optional.of(Withheld.of(verdict));
+      why.ifPresentOrElse(withheld::add, () -> jobs.add(verdict.total().orElseThrow()));
+    }
+    withheld.addAll(others);
     return new Totals(jobs, withheld);
   }
 
@@ -42,7 +53,7 @@ public final class Totals {
   }
 
   /** The workbooks whose amounts are not given. */
-  public List<Verdict> withheld() {
+  public List<Withheld> withheld() {
     return withheld;
   }
 
@@ -119,13 +130,13 @@ public final class Totals {
   public String withheldCsv() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("file", "place", "check", "why"));
-    for (Verdict verdict : withheld) {
-      verdict.reasons().forEach(reason -> rows.add(row(verdict, reason)));
+    for (Withheld each : withheld) {
+      each.reasons().forEach(reason -> rows.add(row(each, reason)));
     }
     return Content.csv(List.of(), rows);
   }
 
-  private static List<String> row(Verdict verdict, Finding reason) {
-    return List.of(verdict.file(), reason.where().toString(), reason.info().id(), reason.says());
+  private static List<String> row(Withheld each, Finding reason) {
+    return List.of(each.file(), reason.where().toString(), reason.info().id(), reason.says());
   }
 }

@@ -34,13 +34,13 @@ class GuardTest {
           throw new CannotBeDone(Exit.FAILED, "it could not be done");
         });
     for (Supplier<String> work : broken) {
-      Read<String> read = Guard.over(Path.of("jobs/a.xlsx"), work);
+      Read<String> read = Guard.over("a.xlsx", () -> Read.of(work.get()));
       assertThat(read.value()).isEmpty();
       assertThat(read.findings()).singleElement().matches(Finding::isError);
       assertThat(read.findings().get(0).where().toString()).isEqualTo("a.xlsx");
       assertThat(read.findings().get(0).says()).startsWith("it could not be done");
     }
-    assertThat(Guard.over(Path.of("a.xlsx"), () -> "done").value()).contains("done");
+    assertThat(Guard.over("a.xlsx", () -> Read.of("done")).value()).contains("done");
   }
 
   @Test
