@@ -35,9 +35,10 @@ public final class JobWorkbook {
     return new JobReader(workbook, file, rulebook).read();
   }
 
-  /** Whether this is a job workbook of our own layout, whatever has become of its sheets. */
+  /** Whether this is a job workbook of our own layout, whatever has become of its sheets and names. */
   public static boolean isOne(Workbook workbook) {
-    return workbook.name("plane_name").isPresent()
-        && workbook.name("pitch_rise").isPresent();
+    boolean named =
+        workbook.name("plane_name").isPresent() && workbook.name("pitch_rise").isPresent();
+    return named || workbook.properties().containsKey(Format.JOB);
   }
 }

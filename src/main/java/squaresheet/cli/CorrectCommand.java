@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Corrections;
+import squaresheet.verify.Verify;
 
 /** Puts right in a copy what the verify pass finds wrong, as far as that is sure. */
 @Command(
@@ -48,7 +49,7 @@ final class CorrectCommand implements Callable<Integer> {
     Workbook workbook = Books.read(file).value().orElseThrow();
     Rulebook rulebook = company.rulebook(console);
     Corrections corrections =
-        Corrections.of(workbook, rulebook, book -> Passes.over(book, Books.name(file), rulebook));
+        Corrections.of(workbook, rulebook, book -> Verify.of(book, Books.name(file), rulebook));
     corrections.changes().forEach(change -> console.say(change.toString()));
     if (corrections.edits().isEmpty()) {
       console.say("there is nothing that can be put right for sure; nothing was written");

@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import squaresheet.sheet.Workbook;
 import squaresheet.verify.Marks;
 import squaresheet.verify.Verdict;
+import squaresheet.verify.Verify;
 
 /** Writes what the verify pass finds into a copy of the workbook. */
 @Command(
@@ -46,7 +47,7 @@ final class MarkCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Workbook workbook = Books.read(file).value().orElseThrow();
-    Verdict verdict = Passes.over(workbook, Books.name(file), company.rulebook(console));
+    Verdict verdict = Verify.of(workbook, Books.name(file), company.rulebook(console));
     force
         .saving(console)
         .edited(file, Marks.of(workbook, verdict), Derived.of(file, output, "marked"));

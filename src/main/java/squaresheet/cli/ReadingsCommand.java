@@ -11,6 +11,7 @@ import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Readings;
+import squaresheet.verify.Verify;
 
 /** Tells what the tape's tolerance does to the order. */
 @Command(
@@ -45,7 +46,7 @@ final class ReadingsCommand implements Callable<Integer> {
       return Exit.FAILED.code();
     }
     boolean passed =
-        Books.isWhole(book) && Passes.over(workbook, Books.name(file), rulebook).isPassed();
+        Books.isWhole(book) && Verify.of(workbook, Books.name(file), rulebook).isPassed();
     if (!passed) {
       console.say(
           "DOES NOT PASS: the orders below are those of a workbook that verify finds wrong");

@@ -16,6 +16,7 @@ import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.JobTotal;
 import squaresheet.verify.Totals;
 import squaresheet.verify.Verdict;
+import squaresheet.verify.Verify;
 import squaresheet.verify.Withheld;
 import squaresheet.xlsx.Xlsx;
 
@@ -79,7 +80,7 @@ final class TotalsCommand implements Callable<Integer> {
   private static Read<Verdict> verify(Path file, String name, Rulebook rulebook) {
     Read<Workbook> read = Xlsx.read(file);
     return Books.isWhole(read)
-        ? read.map(workbook -> Passes.over(workbook, name, rulebook))
+        ? read.map(workbook -> Verify.of(workbook, name, rulebook))
         : Read.nothing(read.findings());
   }
 

@@ -13,6 +13,7 @@ import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Tally;
 import squaresheet.verify.Verdict;
+import squaresheet.verify.Verify;
 import squaresheet.xlsx.Xlsx;
 
 /** Checks all the math of workbooks. */
@@ -68,7 +69,7 @@ final class VerifyCommand implements Callable<Integer> {
     if (read.value().isEmpty()) {
       return Exit.FAILED;
     }
-    Verdict verdict = Passes.over(read.value().orElseThrow(), name, rulebook);
+    Verdict verdict = Verify.of(read.value().orElseThrow(), name, rulebook);
     console.say(verdict.findings());
     if (account) {
       verdict.tallies().stream().map(Tally::toString).forEach(console::say);

@@ -38,8 +38,8 @@ class ForeignSurvivalTest {
   }
 
   private static void isJudgedAsBefore(Workbook before, Workbook after) {
-    Verdict one = Verify.workbook(before, "birch.xlsx");
-    Verdict other = Verify.workbook(after, "birch.xlsx");
+    Verdict one = Verify.of(before, "birch.xlsx");
+    Verdict other = Verify.of(after, "birch.xlsx");
     assertThat(one.isPassed()).isFalse();
     assertThat(other.findings())
         .extracting(
@@ -81,7 +81,7 @@ class ForeignSurvivalTest {
         kept.calculation(),
         kept.externalLinks(),
         kept.properties());
-    assertThat(Verify.workbook(book, "birch.xlsx").findings())
+    assertThat(Verify.of(book, "birch.xlsx").findings())
         .extracting(finding -> finding.info().id())
         .contains("binding-is-gone");
     assertThat(AnyLayout.of(book, "birch.xlsx").read().findings())

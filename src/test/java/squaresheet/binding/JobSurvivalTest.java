@@ -34,7 +34,7 @@ class JobSurvivalTest {
   }
 
   private static Verdict verdict(Workbook book) {
-    return Verify.job(book, "job.xlsx", Rulebook.standard());
+    return Verify.of(book, "job.xlsx");
   }
 
   private Path clean() {

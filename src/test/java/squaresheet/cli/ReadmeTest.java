@@ -55,8 +55,7 @@ class ReadmeTest {
     JobResult result = JobResult.of(input).value().orElseThrow();
     Path file = folder.resolve("alder-lane.xlsx");
     Xlsx.write(JobWorkbook.write(input, result, notes), file);
-    Verdict verdict =
-        Verify.job(Xlsx.read(file).value().orElseThrow(), "alder-lane.xlsx", Rulebook.standard());
+    Verdict verdict = Verify.of(Xlsx.read(file).value().orElseThrow(), "alder-lane.xlsx");
     String totals = Totals.of(List.of(verdict)).csv();
     // mark
     assertThat(verdict.findings())

@@ -23,7 +23,7 @@ class BookTotalTest {
       """;
 
   private static Verdict verdict(String drawing) {
-    return Verify.workbook(DrawnBook.of(drawing).workbook(), "bid.xlsx");
+    return Verify.of(DrawnBook.of(drawing).workbook(), "bid.xlsx");
   }
 
   private static JobTotal total(String drawing) {
@@ -124,8 +124,8 @@ class BookTotalTest {
   @Test
   void the_demo_layouts_foot_by_category_and_cross_foot_by_code() {
     for (String name : List.of("birch-court.xlsx", "mill-yard.xlsx")) {
-      Totals totals = Totals.of(List.of(
-          Verify.workbook(Xlsx.read(Path.of("demo-data", name)).value().orElseThrow(), name)));
+      Totals totals = Totals.of(
+          List.of(Verify.of(Xlsx.read(Path.of("demo-data", name)).value().orElseThrow(), name)));
       JobTotal job = totals.jobs().get(0);
       var zero = squaresheet.units.Money.zero("USD");
       var all = job.byCategory().values().stream().reduce(zero, squaresheet.units.Money::plus);

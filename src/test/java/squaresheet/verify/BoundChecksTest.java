@@ -45,7 +45,7 @@ class BoundChecksTest {
 
   private static void holds(String drawing) {
     DrawnBook drawn = DrawnBook.of(drawing.substring(drawing.indexOf('\n') + 1));
-    Set<String> said = Verify.workbook(drawn.workbook(), "drawn.xlsx").findings().stream()
+    Set<String> said = Verify.of(drawn.workbook(), "drawn.xlsx").findings().stream()
         .filter(finding -> ids().contains(finding.info().id()))
         .map(DrawnChecksTest::at)
         .collect(Collectors.toCollection(TreeSet::new));
@@ -69,7 +69,7 @@ class BoundChecksTest {
         2 | Front | 40 | 15 | 6 | =B2*C2 | =E2*1.5
         3 | Back | 40 | 15 | 6 | =B3*C3 | =E3*1.5
         """).workbook();
-    Verdict verdict = Verify.workbook(book, "drawn.xlsx");
+    Verdict verdict = Verify.of(book, "drawn.xlsx");
     assertThat(verdict.findings()).isEmpty();
     assertThat(verdict.moneyPath().modelled()).isEqualTo(2);
     assertThat(verdict.moneyPath().notChecked())

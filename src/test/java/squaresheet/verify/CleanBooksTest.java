@@ -243,7 +243,7 @@ class CleanBooksTest {
         book.write(out);
       }
     }
-    return Verify.workbook(Xlsx.read(file).value().orElseThrow(), file.toString());
+    return Verify.of(Xlsx.read(file).value().orElseThrow(), file.toString());
   }
 
   private static void isSilent(Verdict verdict) {

@@ -8,11 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Rulebook;
 import squaresheet.xlsx.Xlsx;
 
 /** No check speaks, at warning or above, about a sheet that is in order, whichever check it was drawn for. */
@@ -29,7 +29,7 @@ class CleanSheetsTest {
     return Drawing.all()
         .filter(drawing -> drawing.isClean())
         .map(drawing -> DynamicTest.dynamicTest(drawing.check() + ": " + drawing.title(), () -> {
-          Verdict verdict = Verify.workbook(drawing.book().workbook(), "drawn.xlsx");
+          Verdict verdict = Verify.of(drawing.book().workbook(), "drawn.xlsx");
           assertThat(loud(verdict)).isEmpty();
         }));
   }
@@ -40,19 +40,13 @@ class CleanSheetsTest {
       return files.filter(file -> file.toString().endsWith(".xlsx")).sorted().toList().stream()
           .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
             Workbook workbook = Xlsx.read(file).value().orElseThrow();
-            assertThat(loud(Verify.workbook(workbook, file.toString()))).isEmpty();
+            assertThat(loud(Verify.of(workbook, file.toString()))).isEmpty();
           }));
     }
   }
 
-  @TestFactory
-  Stream<DynamicTest> the_demo_is_clean_with_and_without_its_model() {
-    Workbook demo = new DemoWorkbook().saved();
-    return Stream.of(
-        DynamicTest.dynamicTest(
-            "alone", () -> assertThat(loud(Verify.workbook(demo, "demo.xlsx"))).isEmpty()),
-        DynamicTest.dynamicTest(
-            "as a job", () -> assertThat(loud(Verify.job(demo, "demo.xlsx", Rulebook.standard())))
-                .isEmpty()));
+  @Test
+  void the_demo_is_clean_beside_its_model() {
+    assertThat(loud(Verify.of(new DemoWorkbook().saved(), "demo.xlsx"))).isEmpty();
   }
 }

@@ -28,7 +28,7 @@ class DatedPitchTest {
     DemoWorkbook book = new DemoWorkbook();
     Address at = book.at(name, row);
     book.typeDate(at, serial);
-    Verdict verdict = Verify.job(book.saved(), "demo.xlsx", Rulebook.standard());
+    Verdict verdict = Verify.of(book.saved(), "demo.xlsx", Rulebook.standard());
     assertThat(verdict.findings())
         .filteredOn(finding -> finding.info().severity() != Severity.NOTE)
         .singleElement()

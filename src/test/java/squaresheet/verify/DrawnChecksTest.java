@@ -60,7 +60,7 @@ class DrawnChecksTest {
   Stream<DynamicTest> a_clean_look_alike_stays_silent() {
     return Drawing.of("clean-look-alikes").stream()
         .map(drawing -> DynamicTest.dynamicTest(drawing.title(), () -> {
-          Verdict verdict = Verify.workbook(DrawnBook.of(drawing.text()).workbook(), "drawn.xlsx");
+          Verdict verdict = Verify.of(DrawnBook.of(drawing.text()).workbook(), "drawn.xlsx");
           assertThat(verdict.findings())
               .filteredOn(finding -> finding.info().severity() != Severity.NOTE)
               .isEmpty();
@@ -73,7 +73,7 @@ class DrawnChecksTest {
     return Drawing.of("one-cause").stream()
         .map(drawing -> DynamicTest.dynamicTest(drawing.title(), () -> {
           DrawnBook drawn = DrawnBook.of(drawing.text());
-          Set<String> said = Verify.workbook(drawn.workbook(), "drawn.xlsx").findings().stream()
+          Set<String> said = Verify.of(drawn.workbook(), "drawn.xlsx").findings().stream()
               .filter(finding -> finding.info().severity() != Severity.NOTE)
               .map(DrawnChecksTest::at)
               .collect(Collectors.toCollection(TreeSet::new));
@@ -83,7 +83,7 @@ class DrawnChecksTest {
 
   @Test
   void nothing_to_ask_is_not_asked() {
-    Verdict verdict = Verify.workbook(DrawnBook.of("1 | only a word").workbook(), "drawn.xlsx");
+    Verdict verdict = Verify.of(DrawnBook.of("1 | only a word").workbook(), "drawn.xlsx");
     assertThat(verdict.notAsked()).isNotEmpty();
     assertThat(verdict.notAsked().get(0))
         .hasToString(verdict.notAsked().get(0).check().id() + ": not asked");

@@ -94,8 +94,7 @@ class ForeignSlipsTest {
         book.write(out);
       }
     }
-    return Verify.workbook(Xlsx.read(file).value().orElseThrow(), file.toString())
-        .findings();
+    return Verify.of(Xlsx.read(file).value().orElseThrow(), file.toString()).findings();
   }
 
   private static void put(Cell cell, String text) {

@@ -13,7 +13,6 @@ import squaresheet.finding.Severity;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
-import squaresheet.takeoff.Rulebook;
 
 /** One slip in the demo workbook is told once, at the cell that was changed; an honest change beside it is not told. */
 class JobSlipsTest {
@@ -322,7 +321,7 @@ class JobSlipsTest {
   }
 
   private static Verdict verdict(DemoWorkbook book) {
-    return Verify.job(book.saved(), "demo.xlsx", Rulebook.standard());
+    return Verify.of(book.saved(), "demo.xlsx");
   }
 
   @TestFactory

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.TestFactory;
 class MoneyTotalTest {
 
   private static Verdict verdict(String drawing) {
-    return Verify.workbook(DrawnBook.of(drawing).workbook(), "bid.xlsx");
+    return Verify.of(DrawnBook.of(drawing).workbook(), "bid.xlsx");
   }
 
   private static final Map<String, String> OTHER = Map.of(

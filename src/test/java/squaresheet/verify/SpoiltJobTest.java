@@ -15,7 +15,6 @@ import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Rulebook;
 
 /** The demo workbook, spoilt by one slip at a time: the right cell is named, once, and the totals are withheld. */
 class SpoiltJobTest {
@@ -259,7 +258,7 @@ class SpoiltJobTest {
   }
 
   private static Verdict verdict(Workbook workbook) {
-    return Verify.job(workbook, "demo.xlsx", Rulebook.standard());
+    return Verify.of(workbook, "demo.xlsx");
   }
 
   private static List<Finding> said(Verdict verdict) {

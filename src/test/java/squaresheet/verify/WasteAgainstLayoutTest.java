@@ -49,7 +49,7 @@ class WasteAgainstLayoutTest {
 
   private static List<Finding> said(JobInput input) {
     JobResult result = JobResult.of(input).value().orElseThrow();
-    return Verify.job(
+    return Verify.of(
             JobWorkbook.write(input, result).workbook(),
             "two-planes.xlsx",
             input.company().rulebook())
@@ -149,7 +149,7 @@ class WasteAgainstLayoutTest {
     DemoWorkbook book = new DemoWorkbook();
     book.type(book.at("typed_waste", 0), 0.01);
     book.enter(book.at("bundle_load", 0), "1/0");
-    Verdict verdict = Verify.job(book.saved(), "demo.xlsx", Rulebook.standard());
+    Verdict verdict = Verify.of(book.saved(), "demo.xlsx");
     assertThat(verdict.isPassed()).isFalse();
     assertThat(verdict.findings())
         .anyMatch(finding -> finding.info().id().equals("waste-under-layout"));

@@ -91,7 +91,7 @@ class WrittenEstimateTest {
     JobInput demo = DemoWorkbook.demo();
     JobInput job = new JobInput(demo.card(), demo.roof(), company).with("eave_overhang", 18);
     Read<JobResult> result = JobResult.of(job);
-    Verdict verdict = Verify.job(
+    Verdict verdict = Verify.of(
         JobWorkbook.write(job, result.value().orElseThrow()).workbook(), "job.xlsx", RULES);
     assertThat(verdict.findings()).noneMatch(it -> it.info().id().equals("circular-formula"));
     if (result.findings().stream().anyMatch(Finding::isError)) {

@@ -44,7 +44,7 @@ final class Judge {
 
   /** Verifies a clean workbook, then so many copies of it with one fault each. */
   void book(MadeBook made, int faults, long seed) {
-    Clean first = new Clean(made, Verdicts.of(made, made.file(), folder));
+    Clean first = new Clean(made, Verdicts.of(made.file(), folder));
     clean.add(first);
     record(made, "none", first.heard());
     Random random = new Random(seed * 31 + made.layout().hashCode());
@@ -62,7 +62,7 @@ final class Judge {
     List<Score> alone = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
       Spoilt spoilt = pending.get(i).calculated(files.get(i));
-      List<Heard> heard = Verdicts.of(made, spoilt.file(), folder);
+      List<Heard> heard = Verdicts.of(spoilt.file(), folder);
       alone.add(Score.of(spoilt, first.heard(), heard));
       record(
           made,
@@ -86,7 +86,7 @@ final class Judge {
     }
     Faults.several(made, kinds, seed).ifPresent(pending -> {
       byte[] file = Calculator.LIBRARY.calculated(List.of(pending.file())).get(0);
-      List<Heard> heard = Verdicts.of(made, file, folder);
+      List<Heard> heard = Verdicts.of(file, folder);
       pending.slips().forEach(slip -> {
         put++;
         told += heard.stream().anyMatch(each -> slip.cells().contains(each.cell())) ? 1 : 0;

@@ -5,9 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import squaresheet.judge.made.MadeBook;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Verdict;
 import squaresheet.verify.Verify;
 import squaresheet.xlsx.Xlsx;
@@ -17,7 +15,7 @@ final class Verdicts {
 
   private Verdicts() {}
 
-  static List<Heard> of(MadeBook made, byte[] file, Path folder) {
+  static List<Heard> of(byte[] file, Path folder) {
     Path path = folder.resolve("judged.xlsx");
     try {
       Files.write(path, file);
@@ -25,9 +23,7 @@ final class Verdicts {
       throw new UncheckedIOException(e);
     }
     Workbook book = Xlsx.read(path).value().orElseThrow();
-    Verdict verdict = made.own()
-        ? Verify.job(book, "judged.xlsx", Rulebook.standard())
-        : Verify.workbook(book, "judged.xlsx");
+    Verdict verdict = Verify.of(book, "judged.xlsx");
     return verdict.findings().stream().map(Heard::of).toList();
   }
 }
