@@ -66,8 +66,13 @@ final class Entries {
       case MONEY -> "#,##0.00";
       case PITCH, ANGLE -> "General";
       case PIECES, VOLUME -> "#,##0.0";
-      case BUNDLES, ROLLS, BOXES, SHEETS, COUNT -> "#,##0";
+      case BUNDLES, ROLLS, BOXES, SHEETS, COUNT -> isInParts(rule) ? "General" : "#,##0";
     };
+  }
+
+  /** Whether a setting that is counted need not be whole, such as stories. */
+  private static boolean isInParts(Rule rule) {
+    return rule.range().filter(range -> !range.isWhole()).isPresent();
   }
 
   private static String ratio(String name) {

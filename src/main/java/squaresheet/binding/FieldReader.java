@@ -10,6 +10,7 @@ import java.util.Set;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
+import squaresheet.formula.Value;
 import squaresheet.roof.RoofNotes;
 import squaresheet.tape.DateSystem;
 import squaresheet.tape.Marks;
@@ -86,10 +87,7 @@ final class FieldReader {
 
   private Map<String, FieldNotes.Label> texts(Tape tape) {
     Map<String, FieldNotes.Label> texts = new LinkedHashMap<>();
-    labels.forEach((property, label) -> texts.put(
-        property,
-        new FieldNotes.Label(
-            label.text(), Tape.written(label.cell()), tape.reader(label), label.where())));
+    labels.forEach((property, label) -> texts.put(property, tape.label(label)));
     return texts;
   }
 
@@ -133,8 +131,10 @@ final class FieldReader {
     if (label == null) {
       return RoofNotes.usualTolerance();
     }
-    Read<Length> read = tape.length(label, true);
+    Read<Value> read = new SettingReader(SettingsSheet.TOLERANCE, tape.label(label)).read();
     findings.addAll(read.findings());
-    return read.value().orElse(RoofNotes.usualTolerance());
+    return read.value()
+        .map(value -> Length.nearestInches(((Value.Number) value).value()))
+        .orElse(RoofNotes.usualTolerance());
   }
 }

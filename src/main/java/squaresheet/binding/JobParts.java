@@ -50,11 +50,13 @@ record JobParts(
     Pricing pricing) {
 
   static JobParts of(JobInput input, JobResult result, Optional<FieldNotes> field) {
-    Map<String, Value> given = new LinkedHashMap<>(input.settings());
+    Map<String, Value> given = new LinkedHashMap<>(result.input().settings());
     result
         .layout()
         .map(layout -> layout.simulatedWaste().toDouble())
         .ifPresent(waste -> given.put("simulated_waste", Value.of(waste)));
+    given.put(
+        SettingsSheet.TOLERANCE.name(), Value.of(input.roof().tapeTolerance().toInches()));
     Company company = input.company();
     return new JobParts(
         input.card().unit(),

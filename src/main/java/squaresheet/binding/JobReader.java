@@ -22,12 +22,16 @@ import squaresheet.sheet.Address;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
+import squaresheet.takeoff.SettingRange;
+import squaresheet.takeoff.Settings;
 import squaresheet.tape.DateSystem;
 import squaresheet.tape.Marks;
 import squaresheet.tape.TapeUnit;
 
 /** Reads a job workbook back by its defined names and headings, wherever its sheets, rows and columns have gone. */
 final class JobReader {
+
+  private static final String USUAL_COUNTS = "; the usual value counts instead";
 
   private final Workbook book;
   private final String file;
@@ -119,30 +123,29 @@ final class JobReader {
   }
 
   private squaresheet.units.Length tolerance() {
-    String typed = names.typed(SettingsSheet.TOLERANCE);
-    return names
-        .cell(typed)
-        .map(values::value)
+    return setting(SettingsSheet.TOLERANCE)
         .filter(Value.Number.class::isInstance)
-        .map(value -> ((Value.Number) value).value())
-        .map(it -> typed.equals(SettingsSheet.TOLERANCE) ? it : MetricLength.INCHES.read(it))
-        .map(squaresheet.units.Length::nearestInches)
+        .map(value -> squaresheet.units.Length.nearestInches(((Value.Number) value).value()))
         .orElse(RoofNotes.usualTolerance());
   }
 
   private Map<String, Value> settings() {
     Map<String, Value> settings = new LinkedHashMap<>();
     for (Rule rule : rulebook.settings()) {
-      names
-          .needed(names.typed(rule.name()), "the setting '" + rule.label() + "'")
-          .flatMap(cell -> setting(rule, cell))
-          .ifPresent(value -> settings.put(rule.name(), value));
+      setting(rule).ifPresent(value -> settings.put(rule.name(), value));
     }
     return settings;
   }
 
+  private Optional<Value> setting(Rule rule) {
+    return names
+        .needed(names.typed(rule.name()), "the setting '" + rule.label() + "'")
+        .flatMap(cell -> setting(rule, cell));
+  }
+
   private Optional<Value> setting(Rule rule, Address cell) {
-    Value value = counted(rule, values.value(cell));
+    Value typed = values.value(cell);
+    Value value = counted(rule, typed);
     boolean fits =
         switch (rule.holds()) {
           case NUMBER -> value instanceof Value.Number;
@@ -157,15 +160,33 @@ final class JobReader {
           "",
           rule.label() + " must be " + must(rule) + ", but "
               + (text.isEmpty() ? "the cell is empty" : "reads '" + text + "'")
-              + "; the usual value counts instead"));
+              + USUAL_COUNTS));
+      return Optional.empty();
     }
-    return fits ? Optional.of(value) : Optional.empty();
+    Optional<Finding> off = off(rule, typed, value, new Where.InCell(file, cell));
+    off.map(finding -> finding.adding(USUAL_COUNTS)).ifPresent(findings::add);
+    return off.isEmpty() ? Optional.of(value) : Optional.empty();
+  }
+
+  /** What is wrong with a setting, in the unit in which it is typed. */
+  private Optional<Finding> off(Rule rule, Value typed, Value counted, Where where) {
+    Optional<SettingRange> metric = isInItsUnit(rule)
+        ? Optional.empty()
+        : MetricLength.of(rule).flatMap(unit -> rule.range().map(unit::typed));
+    return metric.isEmpty()
+        ? Settings.finding(rule, counted, where)
+        : metric
+            .filter(range -> !range.holds(((Value.Number) typed).value()))
+            .map(range -> Settings.off(rule, range.mustBe(), typed, where));
+  }
+
+  private boolean isInItsUnit(Rule rule) {
+    return names.typed(rule.name()).equals(rule.name());
   }
 
   /** What is typed, in the unit of the rule. */
   private Value counted(Rule rule, Value typed) {
-    boolean inItsUnit = names.typed(rule.name()).equals(rule.name());
-    return !inItsUnit && typed instanceof Value.Number number
+    return !isInItsUnit(rule) && typed instanceof Value.Number number
         ? MetricLength.of(rule)
             .<Value>map(unit -> Value.of(unit.read(number.value())))
             .orElse(typed)

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.SettingRange;
 
 /**
  * A single length that formulas count in inches or feet and a metric job types in millimetres or metres: the typed cell, and
@@ -41,6 +42,11 @@ enum MetricLength {
   /** The unit it is typed in. */
   String symbol() {
     return symbol;
+  }
+
+  /** A range of numbers as they are typed. */
+  SettingRange typed(SettingRange range) {
+    return range.in(symbol, each.doubleValue());
   }
 
   /** The cell to type in. */

@@ -3,12 +3,14 @@ package squaresheet.binding;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
 import squaresheet.formula.Value;
 import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.Settings;
 import squaresheet.tape.Amount;
+import squaresheet.tape.TapeReader;
+import squaresheet.tape.TapeUnit;
 import squaresheet.units.Unit;
 
 /**
@@ -34,24 +36,38 @@ final class SettingReader {
           case TEXT -> word();
           case TRUTH -> truth();
         };
-    return read.isClean()
-        ? read
-        : Read.nothing(read.findings().stream().map(this::withUsual).toList());
+    Read<Value> judged = read.isClean() ? read.flatMap(this::judged) : read;
+    return judged.isClean()
+        ? judged
+        : Read.nothing(judged.findings().stream()
+            .map(finding -> finding.adding("; the usual " + rule.formula() + " counts instead"))
+            .toList());
   }
 
-  private Finding withUsual(Finding finding) {
-    return new Finding(
-        finding.info(),
-        finding.where(),
-        finding.found(),
-        finding.expected(),
-        finding.says() + "; the usual " + rule.formula() + " counts instead",
-        finding.worth());
+  private Read<Value> judged(Value value) {
+    return Settings.finding(rule, value, label.where())
+        .map(off -> off.adding(inInches()))
+        .<Read<Value>>map(Read::nothing)
+        .orElseGet(() -> Read.of(value));
+  }
+
+  /** A bare number of feet that can only be meant as inches. */
+  private String inInches() {
+    TapeReader inches =
+        new TapeReader(TapeUnit.INCHES, label.tape().marks(), label.tape().dates());
+    boolean isLength = rule.unit().isLike(INCH) && label.tape().unit() != TapeUnit.INCHES;
+    return isLength
+            && label.tape().numbers().number(label.text()).isPresent()
+            && length(inches).value().stream()
+                .allMatch(value -> Settings.finding(rule, value, label.where()).isEmpty())
+        ? "; read as " + label.text() + " " + label.tape().unit().word() + ": should it be "
+            + label.text() + " inches?"
+        : "";
   }
 
   private Read<Value> number() {
     if (rule.unit().isLike(INCH)) {
-      return isNone() ? Read.of(Value.of(0)) : length();
+      return isNone() ? Read.of(Value.of(0)) : length(label.tape());
     }
     return rule.unit().kind() == Unit.Kind.PITCH
         ? label
@@ -73,10 +89,8 @@ final class SettingReader {
   }
 
   /** A length in tape notation, in the unit of the setting. */
-  private Read<Value> length() {
-    return label
-        .tape()
-        .offset(label.written(), label.where())
+  private Read<Value> length(TapeReader tape) {
+    return tape.offset(label.written(), label.where())
         .map(length -> Value.of(length.toInches() * INCH.factorTo(rule.unit())));
   }
 

@@ -9,6 +9,7 @@ import squaresheet.sheet.Draft;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Sheet;
 import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.SettingRange;
 
 /** A setting on a sheet: its label, the cell to type in with its defined name, its unit, where its usual value comes from. */
 final class SettingRow {
@@ -29,8 +30,10 @@ final class SettingRow {
     down.put(0, Entries.label(rule.label()));
     Optional<MetricLength> metric = parts.isMetric() ? MetricLength.of(rule) : Optional.empty();
     metric.ifPresentOrElse(
-        unit -> length(down, rule.name(), number(rule), unit, columns.beside()),
-        () -> typed(down, rule));
+        unit -> length(down, rule, unit, columns.beside()), () -> typed(down, rule));
+    rule.range()
+        .map(range -> metric.map(unit -> unit.typed(range)).orElse(range))
+        .ifPresent(range -> down.sheet().validate(validation(range, new Ref(down.row(), 1))));
     down.put(columns.comment(), Entries.note(comment(rule)));
     down.put(columns.name(), Entries.unit(rule.name()));
     down.skip(1);
@@ -46,12 +49,12 @@ final class SettingRow {
   record Columns(int beside, int comment, int name) {}
 
   /** A length typed in metric units, with the cell that formulas read. */
-  void length(Downward down, String name, double number, MetricLength unit, int beside) {
-    down.put(1, unit.typed(number));
+  private void length(Downward down, Rule rule, MetricLength unit, int beside) {
+    down.put(1, unit.typed(number(rule)));
     down.put(2, Entries.unit(unit.symbol()));
     down.put(beside, unit.beside(down.here(1)));
-    draft.name(name + LengthColumns.TYPED, down.there(1));
-    draft.name(name, down.there(beside));
+    draft.name(rule.name() + LengthColumns.TYPED, down.there(1));
+    draft.name(rule.name(), down.there(beside));
   }
 
   private void typed(Downward down, Rule rule) {
@@ -67,6 +70,18 @@ final class SettingRow {
     }
   }
 
+  /** Lets nothing else be typed than what the setting can be. */
+  private static Sheet.Validation validation(SettingRange range, Ref at) {
+    Block block = new Block(at, at);
+    if (range.isZeroToo()) {
+      String within = at + ">=" + range.least() + "," + at + "<=" + range.most();
+      return Sheet.Validation.custom(block, "OR(" + at + "=0,AND(" + within + "))", range.mustBe());
+    }
+    return range.isWhole()
+        ? Sheet.Validation.whole(block, range.least(), range.most(), range.mustBe())
+        : Sheet.Validation.number(block, range.least(), range.most(), range.mustBe());
+  }
+
   private double number(Rule rule) {
     return ((Value.Number) value(rule)).value();
   }
@@ -80,14 +95,6 @@ final class SettingRow {
   /** What was typed for a setting, else its default. */
   private Value value(Rule rule) {
     Value given = parts.given().get(rule.name());
-    return given == null ? usual(rule) : given;
-  }
-
-  private static Value usual(Rule rule) {
-    return switch (rule.holds()) {
-      case NUMBER -> Value.of(Double.parseDouble(rule.formula()));
-      case TEXT -> new Value.Text(rule.formula());
-      case TRUTH -> new Value.Truth(Boolean.parseBoolean(rule.formula()));
-    };
+    return given == null ? rule.usual() : given;
   }
 }

@@ -8,12 +8,26 @@ import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Role;
+import squaresheet.takeoff.Rule;
+import squaresheet.units.Unit;
 
 /** The sheet {@code Job}: what is said about the job, then every setting with its value, unit and source, each a defined name. */
 final class SettingsSheet {
 
   static final String NAME = "Job";
-  static final String TOLERANCE = "tape_tolerance";
+  /** What the roof is resolved by; the rules of the takeoff do not ask for it. */
+  static final Rule TOLERANCE = new Rule(
+      "tape_tolerance",
+      Rule.Per.JOB,
+      Rule.Kind.SETTING,
+      "1",
+      Unit.parse("in"),
+      Rule.Holds.NUMBER,
+      List.of(),
+      "",
+      "Two tape readings of one edge may differ by",
+      "common practice",
+      "");
 
   /** What is said about a job, and the defined names of the cells that say it. */
   static final Map<String, String> LABELS = labels();
@@ -94,25 +108,9 @@ final class SettingsSheet {
     SettingRow.Columns columns =
         metric ? new SettingRow.Columns(3, 4, 5) : new SettingRow.Columns(2, 3, 4);
     SettingRow settings = new SettingRow(parts, draft);
-    tolerance(draft, down, settings, columns);
+    settings.write(down, TOLERANCE, columns);
     parts.rulebook().settings().stream()
         .filter(rule -> !LayoutSheet.isLaying(rule))
         .forEach(rule -> settings.write(down, rule, columns));
-  }
-
-  private void tolerance(
-      Draft draft, Downward down, SettingRow settings, SettingRow.Columns columns) {
-    double inches = parts.notes().tapeTolerance().toInches();
-    down.put(0, Entries.label("Two tape readings of one edge may differ by"));
-    if (parts.isMetric()) {
-      settings.length(down, TOLERANCE, inches, MetricLength.INCHES, columns.beside());
-    } else {
-      down.put(1, Entries.input(inches, "0.00##"));
-      down.put(2, Entries.unit("in"));
-      draft.name(TOLERANCE, down.there(1));
-    }
-    down.put(columns.comment(), Entries.note("common practice"));
-    down.put(columns.name(), Entries.unit(TOLERANCE));
-    down.skip(1);
   }
 }

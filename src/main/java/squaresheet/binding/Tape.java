@@ -55,14 +55,6 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates, boolean asWritten)
     return reader(declared).offset(text, where);
   }
 
-  Read<Length> length(FoundLabel label, boolean mayBeZero) {
-    TapeReader reader = reader(label);
-    Written written = written(label.cell());
-    return mayBeZero
-        ? reader.offset(written, label.where())
-        : reader.length(written, label.where());
-  }
-
   Read<Pitch> pitch(FoundTable table, int row, String property) {
     return pitch(table.cell(row, property), pitchUnit(table, property), table.where(row, property));
   }
@@ -127,8 +119,13 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates, boolean asWritten)
     return new TapeReader(unit, marks, dates);
   }
 
+  /** What stands beside a label of a field sheet, and how it is read. */
+  FieldNotes.Label label(FoundLabel label) {
+    return new FieldNotes.Label(label.text(), written(label.cell()), reader(label), label.where());
+  }
+
   /** What reads the value of a label, whose own unit goes before the sheet's. */
-  TapeReader reader(FoundLabel label) {
+  private TapeReader reader(FoundLabel label) {
     return reader(label.unit().flatMap(Tape::unit).orElse(declared));
   }
 

@@ -28,6 +28,11 @@ public record Finding(
     return new Finding(info, place, found, expected, says, worth);
   }
 
+  /** The same finding, with more said behind it. */
+  public Finding adding(String more) {
+    return new Finding(info, where, found, expected, says + more, worth);
+  }
+
   /** The same finding, worth so much. */
   public Finding worth(String packsOrMoney) {
     return new Finding(info, where, found, expected, says, packsOrMoney);

@@ -54,6 +54,11 @@ public record JobInput(
     return new JobInput(card, other, company, selection, settings);
   }
 
+  /** The same job with these settings typed and no others. */
+  JobInput withOnly(Map<String, Value> typed) {
+    return new JobInput(card, roof, company, selection, typed);
+  }
+
   /** The same job with a number typed for a setting, in the setting's unit. */
   public JobInput with(String setting, double number) {
     return with(setting, Value.of(number));

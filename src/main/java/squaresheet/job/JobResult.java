@@ -15,7 +15,7 @@ import squaresheet.takeoff.Takeoff;
 /**
  * A job worked out.
  *
- * @param input what it was worked out from
+ * @param input what it was worked out from: with the settings that count
  * @param roof the roof as resolved
  * @param layout the course layout; empty where no shingle was chosen
  * @param takeoff the quantities
@@ -25,11 +25,12 @@ public record JobResult(
     JobInput input, Roof roof, Optional<RoofLayout> layout, Takeoff takeoff, Estimate estimate) {
 
   /**
-   * Works out a job. What is wrong with the input is said, and the rest goes on; a roof without a single sound plane is
-   * nothing to work out.
+   * Works out a job. What is wrong with the input is said, and the rest goes on: a setting that cannot be meant counts as not
+   * typed. A roof without a single sound plane is nothing to work out.
    */
   public static Read<JobResult> of(JobInput input) {
-    return Roof.resolve(input.roof()).flatMap(roof -> of(input, roof));
+    Read<JobInput> judged = new JudgedSettings(input).read();
+    return Roof.resolve(input.roof()).flatMap(roof -> judged.flatMap(job -> of(job, roof)));
   }
 
   private static Read<JobResult> of(JobInput input, Roof roof) {

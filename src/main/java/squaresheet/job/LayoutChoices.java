@@ -20,7 +20,7 @@ import squaresheet.takeoff.Rule;
 import squaresheet.units.Graduation;
 import squaresheet.units.Length;
 
-/** Turns the settings of a job that speak of the layout into the foreman's settings; what is out of range is as usual. */
+/** Turns the settings of a job that speak of the layout into the foreman's settings. */
 final class LayoutChoices {
 
   private static final LayoutSettings USUAL = LayoutSettings.standard();
@@ -56,7 +56,8 @@ final class LayoutChoices {
   private Spacing spacing() {
     Spacing usual = USUAL.spacing();
     Graduation tape = input.card().isMetric() ? Graduation.MILLIMETRE : Graduation.SIXTEENTH;
-    int every = (int) Math.round(number("courses_per_line").filter(n -> n >= 1).orElse(5.0));
+    int every =
+        number("courses_per_line").map(Double::intValue).orElse(USUAL.spacing().everyCourses());
     return new Spacing(
         every,
         wanted(),
@@ -77,7 +78,7 @@ final class LayoutChoices {
     boolean isMark = Arrays.stream(Graduation.values())
         .filter(mark -> mark.isImperial() == tape.isImperial())
         .anyMatch(mark -> mark.mark().equals(Length.nearestInches(step)));
-    if (isMark || step < 0) {
+    if (isMark) {
       return Optional.empty();
     }
     return input
@@ -111,9 +112,8 @@ final class LayoutChoices {
 
   private Starting starting() {
     Starting usual = USUAL.starting();
-    Length cut = length("starter_first_cut", usual.firstCut());
     return new Starting(
-        cut.isPositive() ? cut : usual.firstCut(),
+        length("starter_first_cut", usual.firstCut()),
         !is("starter_rakes", "no"),
         length("starter_joint_distance", usual.minimum()),
         length("nail_clear", usual.nailClear()));
@@ -125,19 +125,15 @@ final class LayoutChoices {
     return new Counting(reuse, length("cap_cover", Length.ZERO), is("exposure_choice", "as lined"));
   }
 
-  /** A length setting, which the rulebook keeps in inches; negative ones are as usual. */
+  /** A length setting, which the rulebook keeps in inches. */
   private Length length(String setting, Length usual) {
-    return number(setting)
-        .filter(inches -> inches >= 0)
-        .map(Length::nearestInches)
-        .orElse(usual);
+    return number(setting).map(Length::nearestInches).orElse(usual);
   }
 
   private Optional<Double> number(String setting) {
-    return typed(setting)
-        .flatMap(value ->
-            value instanceof Value.Number number ? Optional.of(number.value()) : Optional.empty())
-        .or(() -> usual(setting).flatMap(LayoutChoices::decimal));
+    return value(setting)
+        .flatMap(it ->
+            it instanceof Value.Number number ? Optional.of(number.value()) : Optional.empty());
   }
 
   private boolean is(String setting, String word) {
@@ -146,27 +142,15 @@ final class LayoutChoices {
 
   /** What was said of a setting, without capitals. */
   private String text(String setting) {
-    return typed(setting)
-        .flatMap(value ->
-            value instanceof Value.Text said ? Optional.of(said.value()) : Optional.empty())
-        .or(() -> usual(setting))
+    return value(setting)
+        .flatMap(it -> it instanceof Value.Text said ? Optional.of(said.value()) : Optional.empty())
         .map(said -> said.strip().toLowerCase(Locale.ROOT))
         .orElse("");
   }
 
-  private Optional<Value> typed(String setting) {
-    return Optional.ofNullable(input.settings().get(setting));
-  }
-
-  private Optional<String> usual(String setting) {
-    return input.company().rulebook().rule(setting).map(Rule::formula);
-  }
-
-  private static Optional<Double> decimal(String text) {
-    try {
-      return Optional.of(Double.valueOf(text));
-    } catch (NumberFormatException words) {
-      return Optional.empty();
-    }
+  /** What counts for a setting; empty where the company's rules have none of that name. */
+  private Optional<Value> value(String setting) {
+    return Optional.ofNullable(input.settings().get(setting))
+        .or(() -> input.company().rulebook().rule(setting).map(Rule::usual));
   }
 }

@@ -168,6 +168,17 @@ public final class Sheet {
           List.of(block), Kind.DECIMAL, Comparison.BETWEEN, plain(least), plain(most), message);
     }
 
+    /** A whole number in a range, ends included. */
+    public static Validation whole(Block block, double least, double most, String message) {
+      return new Validation(
+          List.of(block), Kind.WHOLE, Comparison.BETWEEN, plain(least), plain(most), message);
+    }
+
+    /** What a formula, spelled for the first cell, finds true. */
+    public static Validation custom(Block block, String formula, String message) {
+      return new Validation(List.of(block), Kind.CUSTOM, Comparison.BETWEEN, formula, "", message);
+    }
+
     private static String plain(double value) {
       return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }

@@ -21,7 +21,9 @@ final class Complaints {
   static final CheckInfo NOT_WORKED_OUT = new CheckInfo(
       "quantity-not-worked-out", Severity.ERROR, "A quantity could not be worked out");
   static final CheckInfo SETTING_OFF =
-      new CheckInfo("setting-not-allowed", Severity.ERROR, "A setting is not one of its choices");
+      new CheckInfo("setting-not-allowed", Severity.ERROR, "A setting is not what it may be");
+  static final CheckInfo SETTING_UNKNOWN =
+      new CheckInfo("setting-not-known", Severity.ERROR, "A name is none of the settings");
   static final CheckInfo LIMIT_ERROR =
       new CheckInfo("limit-not-kept", Severity.ERROR, "A limit of the rulebook is not kept");
   static final CheckInfo LIMIT_WARNING =

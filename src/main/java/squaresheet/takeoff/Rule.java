@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import squaresheet.formula.Value;
 import squaresheet.product.Role;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Unit;
 
 /**
@@ -118,6 +120,27 @@ public record Rule(
   /** The role of the product that it orders, if it orders one. */
   public Optional<Role> role() {
     return Role.parse(orders);
+  }
+
+  /** What a number typed for it can be, where it is a setting that may not be any number. */
+  public Optional<SettingRange> range() {
+    return kind == Kind.SETTING && holds == Holds.NUMBER && choices.isEmpty()
+        ? SettingRange.of(name)
+        : Optional.empty();
+  }
+
+  /** What a setting is unless something else is typed. */
+  public Value usual() {
+    return switch (holds) {
+      case NUMBER ->
+        NumberReader.POINT
+            .share(formula)
+            .map(number -> Value.of(number.doubleValue()))
+            .orElseThrow(() -> new IllegalStateException(
+                "the default of " + name + " must be a number, but reads '" + formula + "'"));
+      case TEXT -> new Value.Text(formula);
+      case TRUTH -> new Value.Truth(Boolean.parseBoolean(formula));
+    };
   }
 
   /** The same rule with another formula, and where that comes from. */

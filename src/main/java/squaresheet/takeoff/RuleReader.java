@@ -8,6 +8,7 @@ import squaresheet.finding.Finding;
 import squaresheet.takeoff.Rule.Holds;
 import squaresheet.takeoff.Rule.Kind;
 import squaresheet.takeoff.Rule.Per;
+import squaresheet.tape.NumberReader;
 import squaresheet.units.Unit;
 
 /** Reads one line of a rulebook; where a standard rule of that name exists, what the line leaves empty is taken from it. */
@@ -40,10 +41,29 @@ final class RuleReader {
           or("label", standard.map(Rule::label)),
           or("source", standard.map(rule0 -> "company")),
           line.text("note"));
+      if (findings.isEmpty() && rule.kind() == Kind.SETTING) {
+        judge(rule);
+      }
       return findings.isEmpty() ? Optional.of(rule) : Optional.empty();
     } catch (IllegalArgumentException refused) {
       says("", refused.getMessage());
       return Optional.empty();
+    }
+  }
+
+  /** A default must be what may be typed, and a standard setting stays in its unit, which other rules count on. */
+  private void judge(Rule rule) {
+    String unit = standard.map(RuleReader::written).orElse(written(rule));
+    if (!unit.equals(written(rule))) {
+      says(
+          "unit",
+          "the unit of the setting " + rule.name() + " must stay '" + unit + "', but is '"
+              + written(rule) + "'");
+    } else if (rule.holds() == Holds.NUMBER
+        && NumberReader.POINT.share(rule.formula()).isEmpty()) {
+      says("formula", "the default must be a number, but reads '" + rule.formula() + "'");
+    } else {
+      Settings.finding(rule, rule.usual(), line.at("formula")).ifPresent(findings::add);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Read;
+import squaresheet.finding.Where;
 import squaresheet.formula.Value;
 import squaresheet.product.Selection;
 import squaresheet.units.Count;
@@ -29,9 +30,22 @@ public final class Takeoff {
   public static Read<Takeoff> of(Rulebook rulebook, Names names, Selection selection) {
     Values values = new Values(rulebook, names.with(selection));
     Takeoff takeoff = new Takeoff(rulebook, selection, values);
-    List<Finding> findings = new ArrayList<>(values.findings());
+    List<Finding> findings = new ArrayList<>(unknown(rulebook, names));
+    findings.addAll(values.findings());
     findings.addAll(new Limits(takeoff).findings());
     return Read.of(takeoff, findings);
+  }
+
+  /** Values that no rule asks for under that name. */
+  private static List<Finding> unknown(Rulebook rulebook, Names names) {
+    return names.job().keySet().stream()
+        .filter(name -> rulebook.rule(name).isEmpty())
+        .sorted()
+        .map(name -> new Finding(
+            Complaints.SETTING_UNKNOWN,
+            new Where.OfItem("job", name),
+            "no setting or given value '" + name + "'" + rulebook.nearest(name)))
+        .toList();
   }
 
   /** The rules it was worked out by. */

@@ -39,16 +39,19 @@ final class Values {
   private void take(Rule rule) {
     List<Value> column = new ArrayList<>();
     for (Map<String, Value> row : names.rows(rule.per())) {
-      column.add(Optional.ofNullable(row.get(rule.name())).orElseGet(() -> otherwise(rule)));
+      Optional<Value> typed = Optional.ofNullable(row.get(rule.name()));
+      column.add(rule.kind() == Kind.SETTING ? setting(rule, typed) : typed.orElse(ABSENT));
     }
     columns.put(rule.name(), column);
-    if (rule.kind() == Kind.SETTING) {
-      Settings.finding(rule, column.get(0), where(rule, 0)).ifPresent(findings::add);
-    }
   }
 
-  private static Value otherwise(Rule rule) {
-    return rule.kind() == Kind.SETTING ? Settings.usual(rule) : ABSENT;
+  private Value setting(Rule rule, Optional<Value> typed) {
+    Optional<Finding> off = typed.flatMap(value -> Settings.finding(rule, value, where(rule, 0)));
+    off.ifPresent(findings::add);
+    return typed
+        .filter(value -> off.isEmpty())
+        .map(value -> Settings.exactly(rule, value))
+        .orElseGet(rule::usual);
   }
 
   private void workOut(Rule rule) {

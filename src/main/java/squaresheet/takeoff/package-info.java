@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 4,
-    uses = {"units", "sheet", "finding", "formula", "product", "roof"})
+    uses = {"units", "sheet", "finding", "formula", "tape", "product", "roof"})
 package squaresheet.takeoff;
 
 import squaresheet.house.Room;

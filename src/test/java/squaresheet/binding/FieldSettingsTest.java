@@ -93,6 +93,32 @@ class FieldSettingsTest {
     });
   }
 
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      # label            | written | must be
+      Courses per line   | 2.5     | a whole number from 1 to 20 (course), but is 2.5
+      Courses per line   | 0       | a whole number from 1 to 20 (course), but is 0
+      Courses per line   | 1,200   | a whole number from 1 to 20 (course), but is 1200
+      Layers to tear off | -0.05   | a whole number from 0 to 6 (layer), but is -0.05
+      Waste rate         | 10      | from 0 to 0.5, but is 10; 10 percent is written 10%
+      Waste rate         | 80%     | from 0 to 0.5, but is 0.8
+      Code edition       | 21      | a whole number from 2000 to 2100, but is 21
+      Eave overhang      | 32      | from 0 to 72 in, but is 384; read as 32 feet: should it be 32 inches?
+      Eave overhang      | -1 ft   | from 0 to 72 in, but is -12
+      Tape tolerance     | 40 in   | from 0 to 12 in, but is 40
+      """)
+  void a_number_that_cannot_be_meant_is_said_and_does_not_count(
+      String label, String written, String mustBe) {
+    Read<JobInput> read = job(label + ";" + written, Locale.US);
+    assertThat(read.findings()).singleElement().satisfies(finding -> {
+      assertThat(finding.isError()).isTrue();
+      assertThat(finding.where()).hasToString("tape.csv, line 2, " + label);
+      assertThat(finding.says()).contains(" must be " + mustBe + "; the usual ");
+    });
+    assertThat(read.value().orElseThrow().settings()).isEmpty();
+    assertThat(read.value().orElseThrow().roof().tapeTolerance()).isEqualTo(Length.ofInches(1));
+  }
+
   /** Whatever a person writes: it is read, or it is an error at its place. */
   @Property(tries = 100)
   void nothing_beside_a_label_vanishes(

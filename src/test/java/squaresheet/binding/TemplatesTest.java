@@ -53,7 +53,9 @@ class TemplatesTest {
     templates().forEach((name, draft) -> {
       Workbook file = Xlsx.read(FOLDER.resolve(name)).value().orElseThrow();
       Workbook drawn = draft.workbook();
-      if (!cells(file).equals(cells(drawn)) || !names(file).equals(names(drawn))) {
+      if (!cells(file).equals(cells(drawn))
+          || !names(file).equals(names(drawn))
+          || !validations(file).equals(validations(drawn))) {
         differ.add(name);
       }
     });
@@ -69,6 +71,17 @@ class TemplatesTest {
         .map(name -> name.name() + "=" + name.text())
         .sorted()
         .toList();
+  }
+
+  /** What may be typed where. */
+  private static Map<String, List<String>> validations(Workbook book) {
+    Map<String, List<String>> validations = new LinkedHashMap<>();
+    for (Sheet sheet : book.sheets()) {
+      validations.put(
+          sheet.name(),
+          sheet.validations().stream().map(Sheet.Validation::toString).sorted().toList());
+    }
+    return validations;
   }
 
   /** Pictures are left out: their letters depend on the machine's fonts. */

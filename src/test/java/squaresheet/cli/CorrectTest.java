@@ -111,7 +111,7 @@ class CorrectTest {
     Planted.in(job, planted);
     Path to = folder.resolve("right.xlsx");
     Ran ran = Ran.of("correct", planted.toString(), "-o", to.toString());
-    assertThat(ran.out()).contains("[waste-typed-as-percent]", "[typed-over-formula]");
+    assertThat(ran.out()).contains("[setting-not-allowed]", "[typed-over-formula]");
     Workbook before = read(job);
     Workbook after = read(to);
     List<String> differing = new ArrayList<>();

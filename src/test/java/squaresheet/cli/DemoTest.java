@@ -21,7 +21,7 @@ class DemoTest {
     assertThat(ran.out())
         .contains("1 row of the sheet could not be read")
         .contains("alder-lane.job.xlsx: 0 findings")
-        .containsPattern("ERROR   alder-lane.planted.xlsx, Job!\\w+  \\[waste-typed-as-percent]")
+        .containsPattern("ERROR   alder-lane.planted.xlsx, Job!\\w+  \\[setting-not-allowed]")
         .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[typed-over-formula]")
         .containsPattern("ERROR   alder-lane.planted.xlsx, Planes!\\w+  \\[formula-cleared-in-row]")
         .contains("alder-lane.planted.xlsx: 3 findings")

@@ -30,7 +30,7 @@ import squaresheet.units.Pitch;
 /** The path from measures to price, on a gable of 40 ft by 28 ft at 6:12 with the demo company's products and prices. */
 class JobResultTest {
 
-  private static final JobInput GABLE = new JobInput(
+  static final JobInput GABLE = new JobInput(
       JobCard.of("Gable"),
       RoofForms.gable(Length.of(40, 0), Length.of(28, 0), Pitch.of(6)),
       demo());

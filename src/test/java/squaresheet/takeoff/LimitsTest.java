@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import squaresheet.reference.Reference;
 import squaresheet.reference.Reference.Row;
+import squaresheet.units.Ratio;
 
 /** The limits of the standard rulebook against the published ones, and both sides of each. */
 class LimitsTest {
@@ -172,7 +173,6 @@ class LimitsTest {
   @CsvSource(delimiter = '|', textBlock = """
       # setting       | kept | broken | limit
       layers_left     | 1    | 2      | layers_are_allowed
-      typed_waste     | 0.5  | 10     | waste_is_a_ratio
       above_deck      | 0.74 | 0.75   | nail_is_long_enough
       attic_typed     | 100  | 9000   | ridge_is_long_enough
       least_side_lap  | 2    | 3      | side_lap_is_enough
@@ -182,6 +182,13 @@ class LimitsTest {
     Names names = Jobs.plane(Names.none(), "A", 6, 20, 10);
     assertThat(spoken(names.with(setting, kept))).doesNotContain(limit);
     assertThat(spoken(names.with(setting, broken))).contains(limit);
+  }
+
+  @Test
+  void a_waste_rate_past_a_half_is_no_rate_wherever_it_comes_from() {
+    Names names = Jobs.plane(Names.none(), "A", 6, 20, 10).with("waste_choice", "simulated");
+    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.5)))).doesNotContain("waste_is_a_ratio");
+    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.51)))).contains("waste_is_a_ratio");
   }
 
   @ParameterizedTest

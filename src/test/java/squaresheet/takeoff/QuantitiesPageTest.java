@@ -22,4 +22,22 @@ class QuantitiesPageTest {
               && line.endsWith(" | " + rule.source() + " |"));
     }
   }
+
+  @Test
+  void the_page_shows_what_every_setting_can_be() throws IOException {
+    List<String> lines = Files.readAllLines(Path.of("docs/quantities.md"));
+    SettingRange.all().forEach((name, range) -> assertThat(lines)
+        .as(name)
+        .anyMatch(line -> line.startsWith(
+                "| `" + name + "` | " + plain(range.least()) + " | " + plain(range.most()) + " | "
+                    + (range.unit().isEmpty() ? "ratio" : range.unit()) + " |")
+            && line.contains("whole") == range.isWhole()
+            && line.contains("or 0") == range.isZeroToo()
+            && line.contains("not over `" + range.notOver() + "`")
+                != range.notOver().isEmpty()));
+  }
+
+  private static String plain(double limit) {
+    return Shown.plain(squaresheet.formula.Value.of(limit));
+  }
 }

@@ -35,7 +35,16 @@ final class DemoWorkbook {
   private static final JobInput INPUT = input();
   private static final JobResult RESULT = JobResult.of(INPUT).value().orElseThrow();
 
-  private final Draft draft = JobWorkbook.write(INPUT, RESULT);
+  private final Draft draft;
+
+  DemoWorkbook() {
+    this(RESULT);
+  }
+
+  /** The workbook of another job. */
+  DemoWorkbook(JobResult job) {
+    draft = JobWorkbook.write(job.input(), job);
+  }
 
   private static String text(String file) {
     try {

@@ -150,9 +150,7 @@ class SpoiltJobTest {
           },
           "pitch-became-date"),
       slip(
-          "UNI-16 waste of 10",
-          it -> type(it, it.at("typed_waste", 0), 10),
-          "waste-typed-as-percent"),
+          "UNI-16 waste of 10", it -> type(it, it.at("typed_waste", 0), 10), "setting-not-allowed"),
       slip(
           "UNI-16 tax of 7.25", it -> type(it, it.at("tax_rate", 0), 7.25), "tax-typed-as-percent"),
       slip(
