@@ -2,6 +2,7 @@ package squaresheet.binding;
 
 import java.util.List;
 import java.util.Locale;
+import squaresheet.finding.OwnWords;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Draft;
@@ -37,7 +38,7 @@ public final class FieldSheet {
       List<Grid> grids = List.of(LineGrid.of(file, csv));
       return new FieldReader(file, locale, DateSystem.SINCE_1900, grids).read();
     } catch (IllegalArgumentException broken) {
-      return Read.nothing(Complaint.NOTHING_THERE.at(new Where.InFile(file), broken.getMessage()));
+      return Read.nothing(Complaint.NOTHING_THERE.at(new Where.InFile(file), OwnWords.of(broken)));
     }
   }
 }

@@ -58,7 +58,7 @@ final class LineGrid implements Grid {
       return lines.stream().toList();
     } catch (IOException | CsvParseException | UncheckedIOException broken) {
       throw new IllegalArgumentException(
-          "the file must be a table of separated values, but is not: " + broken.getMessage(),
+          "the file must be a table of separated values, but has a value too long for any table",
           broken);
     }
   }

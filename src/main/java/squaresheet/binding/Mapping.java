@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
+import squaresheet.finding.OwnWords;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
@@ -52,8 +53,8 @@ final class Mapping {
     } catch (IOException | CsvParseException | UncheckedIOException broken) {
       findings.add(Complaint.MAPPING_LINE.at(
           new Where.InFile(file),
-          "the mapping must be a table of comma-separated values, but is not: "
-              + broken.getMessage()));
+          "the mapping must be a table of comma-separated values, but has a heading twice or a value too long for"
+              + " any table"));
     }
     return put;
   }
@@ -112,7 +113,7 @@ final class Mapping {
       }
       says(line, "sheet must be one of the workbook, but there is no '" + sheet + "'");
     } catch (IllegalArgumentException unreadable) {
-      says(line, unreadable.getMessage());
+      says(line, OwnWords.of(unreadable));
     }
     return Optional.empty();
   }

@@ -17,6 +17,7 @@ import squaresheet.estimate.Rate;
 import squaresheet.estimate.Rates;
 import squaresheet.estimate.Tax;
 import squaresheet.estimate.Terms;
+import squaresheet.finding.OwnWords;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.units.Money;
@@ -155,7 +156,7 @@ final class PricingReader {
     try {
       return Optional.of(Unit.parse(text));
     } catch (IllegalArgumentException unreadable) {
-      rows.says(rows.where(row, "rate_unit"), unreadable.getMessage());
+      rows.says(rows.where(row, "rate_unit"), OwnWords.of(unreadable));
       return Optional.empty();
     }
   }
@@ -176,7 +177,7 @@ final class PricingReader {
           shares(),
           codes);
     } catch (IllegalArgumentException refused) {
-      rows.says(rows.whereSummed("payment_share"), refused.getMessage());
+      rows.says(rows.whereSummed("payment_share"), OwnWords.of(refused));
       return new Terms(
           currency,
           ratio("overhead_rate", "overhead"),
@@ -199,7 +200,7 @@ final class PricingReader {
           ? new Profit.Margin(rate)
           : new Profit.Markup(rate);
     } catch (IllegalArgumentException refused) {
-      rows.says(rows.where("profit_rate"), refused.getMessage());
+      rows.says(rows.where("profit_rate"), OwnWords.of(refused));
       return new Profit.Markup(Ratio.ZERO);
     }
   }
@@ -211,7 +212,7 @@ final class PricingReader {
     try {
       return new Discount(share, Money.of(currency, amount), before);
     } catch (IllegalArgumentException refused) {
-      rows.says(rows.where("discount_share"), refused.getMessage());
+      rows.says(rows.where("discount_share"), OwnWords.of(refused));
       return Discount.none(currency);
     }
   }

@@ -73,6 +73,10 @@ final class BindCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Ending.like(file, output == null ? file : output);
+    if (fillIn != null) {
+      Ending.must(fillIn, ".csv");
+    }
     Workbook workbook = Books.read(file).value().orElseThrow();
     if (JobWorkbook.isOne(workbook)) {
       console.say(Books.name(file) + " is a job workbook of our own layout; it is bound by itself");

@@ -32,6 +32,7 @@ final class BlankCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Ending.must(file, ".xlsx");
     force.saving(console).workbook(FieldSheet.blank(paper.size()), file);
     return Exit.FINE.code();
   }

@@ -106,7 +106,7 @@ final class DemoCommand implements Callable<Integer> {
       List<Path> files = found.filter(Files::isRegularFile).sorted().toList();
       files.forEach(file -> console.say("  " + file));
     } catch (IOException unreadable) {
-      throw new CannotBeDone(Exit.FAILED, folder + " cannot be listed: " + unreadable.getMessage());
+      throw new CannotBeDone(Exit.FAILED, folder + " cannot be listed; access to it may be denied");
     }
   }
 
@@ -115,7 +115,9 @@ final class DemoCommand implements Callable<Integer> {
       Files.createDirectories(folder);
     } catch (IOException refused) {
       throw new CannotBeDone(
-          Exit.FAILED, "the folder " + folder + " cannot be made: " + refused.getMessage());
+          Exit.FAILED,
+          "the folder " + folder
+              + " cannot be made; a file of that name may be there, or access denied");
     }
   }
 }

@@ -11,7 +11,9 @@ final class Derived {
   static Path of(Path file, Path given, String what) {
     String name = Books.name(file);
     String bare = name.replaceFirst("\\.[^.]+$", "");
-    String ending = name.endsWith(".xlsm") ? ".xlsm" : ".xlsx";
-    return given == null ? file.resolveSibling(bare + "." + what + ending) : given;
+    String ending = Ending.of(file).equals(".xlsm") ? ".xlsm" : ".xlsx";
+    return given == null
+        ? file.resolveSibling(bare + "." + what + ending)
+        : Ending.like(file, given);
   }
 }

@@ -60,6 +60,7 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Ending.folder(folder);
     Read<Workbook> read = Books.read(file);
     console.say(read.findings());
     JobPapers papers = JobBook.papers(file, read.value().orElseThrow(), company.rulebook(console));

@@ -13,7 +13,7 @@ final class FieldFile {
 
   static Read<FieldNotes> read(Path file, Locale locale) {
     String name = Books.name(file);
-    return name.toLowerCase(Locale.ROOT).endsWith(".csv")
+    return TextFile.isOne(file)
         ? FieldSheet.read(TextFile.read(file), name, locale)
         : Books.read(file).flatMap(workbook -> FieldSheet.read(workbook, name, locale));
   }

@@ -1,7 +1,6 @@
 package squaresheet.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import picocli.CommandLine.Option;
 import squaresheet.takeoff.Rulebook;
 
@@ -26,7 +25,7 @@ final class FieldOption {
   /** The job of a field sheet. */
   Measured measured(Path sheet) {
     Path beside = sheet.toAbsolutePath().getParent();
-    return Measured.of(sheet, company == null ? beside : company, Locale.forLanguageTag(locale));
+    return Measured.of(sheet, company == null ? beside : company, WrittenLocale.of(locale));
   }
 
   /** The rules of the company, if one is named; what could not be read of them is said. */

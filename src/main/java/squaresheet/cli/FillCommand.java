@@ -1,7 +1,6 @@
 package squaresheet.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -76,6 +75,7 @@ final class FillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Path to = Derived.of(file, output, "filled");
     Workbook workbook = Books.read(file).value().orElseThrow();
     if (JobWorkbook.isOne(workbook)) {
       throw new CannotBeDone(
@@ -85,10 +85,10 @@ final class FillCommand implements Callable<Integer> {
     AnyLayout layout = AnyLayout.of(workbook, Books.name(file));
     Filled filled = lines ? layout.fillWithLayout(job(), sheet) : layout.fill(job(), sheet);
     console.say(filled.findings());
-    return finish(filled).code();
+    return finish(filled, to).code();
   }
 
-  private Exit finish(Filled filled) {
+  private Exit finish(Filled filled, Path to) {
     boolean refused = filled.findings().stream().anyMatch(Finding::isError);
     if (refused || filled.edits().isEmpty()) {
       console.say(
@@ -96,7 +96,7 @@ final class FillCommand implements Callable<Integer> {
       return refused ? Exit.FAILED : Exit.FINE;
     }
     filled.changes().forEach(change -> console.say(change.toString()));
-    force.saving(console).edited(file, filled.edits(), Derived.of(file, output, "filled"));
+    force.saving(console).edited(file, filled.edits(), to);
     boolean doubts = filled.findings().stream()
         .anyMatch(finding -> finding.info().severity() == Severity.WARNING);
     console.say(filled.changes().size() + " cells changed"
@@ -108,8 +108,7 @@ final class FillCommand implements Callable<Integer> {
 
   /** The job of a job workbook, or that of a field sheet with what the company brings to it. */
   private JobResult job() {
-    boolean csv = Books.name(from).toLowerCase(Locale.ROOT).endsWith(".csv");
-    return !csv && JobWorkbook.isOne(Books.read(from).value().orElseThrow())
+    return !TextFile.isOne(from) && JobWorkbook.isOne(Books.read(from).value().orElseThrow())
         ? passed()
         : measured();
   }

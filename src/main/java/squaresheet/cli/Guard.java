@@ -1,5 +1,6 @@
 package squaresheet.cli;
 
+import java.util.Arrays;
 import java.util.function.Supplier;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
@@ -34,7 +35,17 @@ final class Guard {
 
   /** What is said of a fault of the program. */
   static String fault(Exception broken) {
-    return "it could not be done, through no fault of yours: " + broken + "; please report this";
+    return "it could not be done, through no fault of yours (" + place(broken)
+        + "); please report this with the command you gave";
+  }
+
+  /** Where in our own code it happened, for whoever it is reported to. */
+  private static String place(Exception broken) {
+    return Arrays.stream(broken.getStackTrace())
+        .filter(step -> step.getClassName().startsWith("squaresheet."))
+        .findFirst()
+        .map(step -> step.getFileName() + " line " + step.getLineNumber())
+        .orElse("outside of it");
   }
 
   /** What is said where memory did not do. */

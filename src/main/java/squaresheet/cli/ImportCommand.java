@@ -50,6 +50,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Ending.must(target(), ".xlsx");
     Measured measured = field.measured(sheet);
     console.say(measured.findings());
     return finish(measured).code();

@@ -76,7 +76,7 @@ final class Squaresheet implements Callable<Integer> {
   }
 
   private static int refuse(Console console, ParameterException wrong) {
-    console.complain(wrong.getMessage());
+    console.complain(WrongUse.says(wrong));
     console.complain("See: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return Exit.WRONG_USE.code();
   }

@@ -58,6 +58,9 @@ final class TotalsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (output != null) {
+      Ending.must(output, ".csv");
+    }
     Rulebook rulebook = company.rulebook(console);
     GivenBooks given = GivenBooks.withoutCopies(files);
     given.leftOut().forEach(line -> console.say("left out: " + line));

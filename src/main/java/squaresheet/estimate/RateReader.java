@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
+import squaresheet.finding.OwnWords;
 import squaresheet.tape.NumberReader;
 import squaresheet.units.Money;
 import squaresheet.units.Unit;
@@ -106,7 +107,7 @@ final class RateReader {
     try {
       return Unit.parse(line.text("unit"));
     } catch (IllegalArgumentException unreadable) {
-      says("unit", unreadable.getMessage());
+      says("unit", OwnWords.of(unreadable));
       return Unit.RATIO;
     }
   }

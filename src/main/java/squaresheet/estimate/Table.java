@@ -1,11 +1,5 @@
 package squaresheet.estimate;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +9,7 @@ import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
+import squaresheet.finding.TextTable;
 import squaresheet.finding.Where;
 import squaresheet.product.Catalogue;
 
@@ -52,20 +47,14 @@ final class Table {
 
   /** The lines of a table of that shape. */
   static Read<List<Line>> read(String text, String file, Shape shape) {
-    List<Line> lines = new ArrayList<>();
-    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-        .commentStrategy(CommentStrategy.SKIP)
-        .ofNamedCsvRecord(text.replace("\uFEFF", ""))) {
-      csv.forEach(record -> lines.add(line(record, file)));
-    } catch (IOException | CsvParseException broken) {
-      return Read.nothing(new Finding(
-          shape.card(),
-          new Where.InFile(file),
-          shape.what()
-              + " must be a table of comma-separated values with one heading line, but is not: "
-              + broken.getMessage()));
-    }
-    return checked(lines, new Where.InFile(file), shape);
+    return TextTable.read(text, file, shape.what(), shape.card())
+        .flatMap(table -> checked(
+            table.lines().stream()
+                .map(line -> new Line(
+                    table.cells(line), column -> new Where.InLine(file, line.number(), column)))
+                .toList(),
+            new Where.InFile(file),
+            shape));
   }
 
   /** The same of rows that stand elsewhere than in a text file, such as on a sheet. */
@@ -101,10 +90,5 @@ final class Table {
             "no column '" + column + "' of " + shape.what() + ", so it is not read"
                 + Neighbours.sentence(column, known)))
         .toList();
-  }
-
-  private static Line line(NamedCsvRecord record, String file) {
-    long number = record.getStartingLineNumber();
-    return new Line(record.getFieldsAsMap(), column -> new Where.InLine(file, number, column));
   }
 }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import squaresheet.estimate.Tax.RoundingPoint;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
+import squaresheet.finding.OwnWords;
 import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.product.Catalogue;
@@ -93,7 +94,7 @@ final class TermsReader {
     try {
       return Optional.of(parse.apply(line.text("value")));
     } catch (IllegalArgumentException refused) {
-      says(line.at("value"), line.text("name") + ": " + refused.getMessage());
+      says(line.at("value"), line.text("name") + ": " + OwnWords.of(refused));
       return Optional.empty();
     }
   }
@@ -113,7 +114,7 @@ final class TermsReader {
       return Optional.of(
           new Terms(currency, overhead, profit, discount(currency), tax(), payments, codes()));
     } catch (IllegalArgumentException refused) {
-      says(new Where.InFile(file), refused.getMessage());
+      says(new Where.InFile(file), OwnWords.of(refused));
       return Optional.empty();
     }
   }

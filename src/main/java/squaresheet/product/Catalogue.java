@@ -1,16 +1,10 @@
 package squaresheet.product;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +12,7 @@ import java.util.function.Function;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
+import squaresheet.finding.TextTable;
 import squaresheet.finding.Where;
 
 /**
@@ -81,32 +76,14 @@ public record Catalogue(List<Product> products, Map<String, Map<String, BigDecim
 
   /** Reads the text of a file of that name. Products that cannot be read are left out and said. */
   public static Read<Catalogue> read(String text, String file) {
-    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-        .commentStrategy(CommentStrategy.SKIP)
-        .ofNamedCsvRecord(text.replace("\uFEFF", ""))) {
-      List<String> headings = new ArrayList<>();
-      List<Row> rows = new ArrayList<>();
-      csv.forEach(line -> {
-        headings.clear();
-        headings.addAll(line.getHeader());
-        rows.add(row(line, file));
-      });
-      return read(headings, rows, new Where.InFile(file));
-    } catch (IOException | CsvParseException broken) {
-      return Read.nothing(new Finding(
-          Complaints.NOT_READ,
-          new Where.InFile(file),
-          "the catalogue must be a table of comma-separated values with one heading line, but is not: "
-              + broken.getMessage()));
-    }
-  }
-
-  private static Row row(NamedCsvRecord line, String file) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    line.getHeader()
-        .forEach(heading -> cells.put(heading, line.findField(heading).orElse("")));
-    long number = line.getStartingLineNumber();
-    return new Row(cells, heading -> new Where.InLine(file, number, heading));
+    return TextTable.read(text, file, "the catalogue", Complaints.NOT_READ)
+        .flatMap(table -> read(
+            table.headings(),
+            table.lines().stream()
+                .map(line -> new Row(
+                    table.cells(line), heading -> new Where.InLine(file, line.number(), heading)))
+                .toList(),
+            new Where.InFile(file)));
   }
 
   /** Reads rows that stand under these headings. Products that cannot be read are left out and said. */

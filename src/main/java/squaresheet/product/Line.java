@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import squaresheet.finding.Finding;
+import squaresheet.finding.OwnWords;
 import squaresheet.tape.NumberReader;
 import squaresheet.units.Length;
 import squaresheet.units.Pitch;
@@ -207,7 +208,7 @@ final class Line {
     try {
       return number(text).map(Pitch::new).orElseGet(() -> Pitch.parse(text));
     } catch (IllegalArgumentException unreadable) {
-      says(Complaints.NOT_READ, column, unreadable.getMessage());
+      says(Complaints.NOT_READ, column, OwnWords.of(unreadable));
       return otherwise;
     }
   }

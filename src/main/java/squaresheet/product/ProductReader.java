@@ -3,6 +3,7 @@ package squaresheet.product;
 import java.math.BigDecimal;
 import java.util.Optional;
 import squaresheet.finding.Neighbours;
+import squaresheet.finding.OwnWords;
 import squaresheet.product.Product.Kind;
 import squaresheet.product.Product.Label;
 import squaresheet.units.Length;
@@ -41,7 +42,7 @@ final class ProductReader {
       return Optional.of(product);
     } catch (IllegalArgumentException refused) {
       if (!line.isUnreadable()) {
-        line.says(Complaints.NOT_READ, "", line.text("id") + ": " + refused.getMessage());
+        line.says(Complaints.NOT_READ, "", line.text("id") + ": " + OwnWords.of(refused));
       }
       return Optional.empty();
     }

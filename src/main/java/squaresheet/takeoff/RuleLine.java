@@ -1,11 +1,5 @@
 package squaresheet.takeoff;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -44,24 +38,6 @@ public record RuleLine(Map<String, String> texts, Function<String, Where> place)
         rule.label(),
         rule.source(),
         rule.note());
-  }
-
-  /** The lines of a table, whose heading line must name what it holds. */
-  static List<RuleLine> of(String text, String file) throws IOException {
-    List<RuleLine> lines = new ArrayList<>();
-    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-        .commentStrategy(CommentStrategy.SKIP)
-        .ofNamedCsvRecord(text.replace("\uFEFF", ""))) {
-      csv.forEach(line -> lines.add(of(line, file)));
-    }
-    return lines;
-  }
-
-  private static RuleLine of(NamedCsvRecord line, String file) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    line.getHeader().forEach(column -> texts.put(column, line.findField(column).orElse("")));
-    long number = line.getStartingLineNumber();
-    return new RuleLine(texts, column -> new Where.InLine(file, number, column));
   }
 
   boolean has(String column) {

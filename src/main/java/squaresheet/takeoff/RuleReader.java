@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import squaresheet.finding.Finding;
+import squaresheet.finding.OwnWords;
 import squaresheet.takeoff.Rule.Holds;
 import squaresheet.takeoff.Rule.Kind;
 import squaresheet.takeoff.Rule.Per;
@@ -46,7 +47,7 @@ final class RuleReader {
       }
       return findings.isEmpty() ? Optional.of(rule) : Optional.empty();
     } catch (IllegalArgumentException refused) {
-      says("", refused.getMessage());
+      says("", OwnWords.of(refused));
       return Optional.empty();
     }
   }
@@ -109,7 +110,7 @@ final class RuleReader {
     try {
       return Unit.parse(text);
     } catch (IllegalArgumentException unreadable) {
-      says("unit", unreadable.getMessage());
+      says("unit", OwnWords.of(unreadable));
       return Unit.RATIO;
     }
   }

@@ -1,6 +1,5 @@
 package squaresheet.takeoff;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,9 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import squaresheet.finding.Finding;
 import squaresheet.finding.Neighbours;
 import squaresheet.finding.Read;
+import squaresheet.finding.TextTable;
 import squaresheet.finding.Where;
 import squaresheet.formula.Formula;
 
@@ -78,15 +77,12 @@ public final class Rulebook {
   }
 
   private static Read<Rulebook> read(String text, String file, Map<String, Rule> standard) {
-    try {
-      return new RulebookReader(standard, new Where.InFile(file)).read(RuleLine.of(text, file));
-    } catch (IOException | CsvParseException broken) {
-      return Read.nothing(new Finding(
-          Complaints.NOT_READ,
-          new Where.InFile(file),
-          "the rulebook must be a table of comma-separated values with one heading line, but is not: "
-              + broken.getMessage()));
-    }
+    return TextTable.read(text, file, "the rulebook", Complaints.NOT_READ)
+        .flatMap(table -> new RulebookReader(standard, new Where.InFile(file))
+            .read(table.lines().stream()
+                .map(line -> new RuleLine(
+                    table.cells(line), column -> new Where.InLine(file, line.number(), column)))
+                .toList()));
   }
 
   /** This rulebook with one rule put in place of the one of its name, or added; for a rule edited in a workbook. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
 
 /**
  * An amount of money in one currency: decimal, never a double, and not rounded until it is asked to be.
@@ -24,7 +25,17 @@ public final class Money implements Comparable<Money> {
    * @throws IllegalArgumentException if there is no such currency
    */
   public static Money of(String currency, BigDecimal amount) {
-    return new Money(BigMoney.of(CurrencyUnit.of(currency), amount));
+    return new Money(BigMoney.of(known(currency), amount));
+  }
+
+  private static CurrencyUnit known(String code) {
+    try {
+      return CurrencyUnit.of(code);
+    } catch (IllegalCurrencyException unknown) {
+      throw new IllegalArgumentException(
+          "a currency must be three letters of ISO 4217, such as USD, but is '" + code + "'",
+          unknown);
+    }
   }
 
   /** Nothing, in the currency with the given ISO 4217 code. */

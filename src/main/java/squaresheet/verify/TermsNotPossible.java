@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.OwnWords;
 import squaresheet.finding.Severity;
 import squaresheet.sheet.Address;
 
@@ -28,8 +29,7 @@ final class TermsNotPossible implements Check<EstimateCells> {
       cells.terms();
       return Stream.empty();
     } catch (IllegalArgumentException impossible) {
-      return Stream.of(
-          Says.about(INFO, cells.book(), culprit(cells), String.valueOf(impossible.getMessage())));
+      return Stream.of(Says.about(INFO, cells.book(), culprit(cells), OwnWords.of(impossible)));
     }
   }
 

@@ -106,4 +106,22 @@ final class FileKind {
           "must be an .xlsx workbook, but calls its contents '" + Excerpt.of(contentType) + "'");
     }
   }
+
+  /** The ending of the name in small letters with its point, by which people tell what is in a file; empty where there is none. */
+  static String ending(Path file) {
+    String name = Complaint.name(file);
+    int dot = name.lastIndexOf('.');
+    return dot <= 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
+  }
+
+  /** Refuses a name that says something else than what would be written there. */
+  static void refuseUnlessEnding(Path file, String ending) {
+    if (!ending(file).equals(ending)) {
+      throw new Refusal("'" + Complaint.name(file) + "' must end in "
+          + (ending.isEmpty()
+              ? "nothing, as the file it is made from"
+              : ending + ", because that is what is written")
+          + "; nothing was");
+    }
+  }
 }

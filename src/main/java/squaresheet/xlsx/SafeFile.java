@@ -226,9 +226,6 @@ public final class SafeFile {
       return name
           + " must be writable, but access to it or its folder is denied; nothing was changed";
     }
-    String why = failure instanceof java.nio.file.FileSystemException it && it.getReason() != null
-        ? it.getReason()
-        : String.valueOf(failure.getMessage());
-    return name + " could not be saved (" + why + "); nothing was changed";
+    return name + " could not be saved (" + Unwritable.why(failure) + "); nothing was changed";
   }
 }

@@ -28,6 +28,6 @@ final class Unreadable {
         || message.contains("unexpected end")) {
       return "must be an .xlsx workbook, but is cut off or damaged; fetch it again, or open an older copy";
     }
-    return "cannot be read (" + Excerpt.of(message) + ")";
+    return "cannot be read to its end; the disk or the network may be at fault";
   }
 }

@@ -55,6 +55,7 @@ final class WorkbookEditor {
       Stamp before = Stamp.of(file);
       return Guarded.reading(file, Complaint.NOT_EDITED, () -> {
         try (Parts parts = Parts.open(file)) {
+          FileKind.refuseUnlessEnding(to, FileKind.ending(file));
           Bundle bundle = new Bundle(parts.archive());
           new WorkbookEditor(parts, bundle).carryOut(edits);
           return SafeFile.save(to, existing, bundle::writeTo, () -> before.refuseIfChanged(file));

@@ -28,8 +28,8 @@ public final class Xlsx {
   }
 
   /**
-   * Carries out edits on a workbook file, all or none, and saves it elsewhere or in place. Whatever no edit speaks of is
-   * kept byte by byte.
+   * Carries out edits on a workbook file, all or none, and saves it elsewhere, under a name with the same ending, or in
+   * place. Whatever no edit speaks of is kept byte by byte.
    */
   public static Read<Saved> edit(Path file, List<Edit> edits, Path to, Existing existing) {
     return WorkbookEditor.edit(file, edits, to, existing);
@@ -40,9 +40,12 @@ public final class Xlsx {
     return write(draft, file, Existing.KEEP_COPY);
   }
 
-  /** Writes a new workbook. The same draft gives the same bytes. */
+  /** Writes a new workbook into a file that must end in {@code .xlsx}. The same draft gives the same bytes. */
   public static Read<Saved> write(Draft draft, Path file, Existing existing) {
-    return SafeFile.save(file, bytes(draft), existing);
+    return SafeFile.save(file, existing, out -> {
+      FileKind.refuseUnlessEnding(file, ".xlsx");
+      out.write(bytes(draft));
+    });
   }
 
   /** The bytes of a new workbook's file. The same draft gives the same bytes. */

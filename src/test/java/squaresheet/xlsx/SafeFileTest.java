@@ -82,7 +82,7 @@ class SafeFileTest {
       throw new IOException("No space left on device");
     });
     assertThat(says(saved))
-        .isEqualTo("'job.xlsx' could not be saved (No space left on device); nothing was changed");
+        .isEqualTo("'job.xlsx' could not be saved (the disk is full); nothing was changed");
     assertThat(file).hasContent("one");
     assertThat(names()).containsExactly("job.xlsx");
   }

@@ -85,7 +85,8 @@ class SafePlacesTest {
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(said.strip())
-        .isEqualTo("'job.xlsx' could not be saved (File too large); nothing was changed");
+        .isEqualTo(
+            "'job.xlsx' could not be saved (it is larger than is allowed there); nothing was changed");
     assertThat(file).hasBinaryContent(book());
     assertThat(names(folder)).containsExactly("job.xlsx");
   }
