@@ -4,15 +4,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 /** What a line is for: one of ours, or a cost that a company calls by a word of its own. Text form: {@code labour}. */
 public sealed interface Category {
-
-  /** The order of the estimate: costs, a company's own behind ours, then what is put on and taken off. */
-  Comparator<Category> ORDER = Comparator.comparing(Category::place)
-      .thenComparing(category -> category instanceof Own)
-      .thenComparing(Category::toString, String.CASE_INSENSITIVE_ORDER);
 
   /** What a line is for, in the order of the estimate. */
   enum Known implements Category {
@@ -37,10 +31,11 @@ public sealed interface Category {
     /** What is collected for the state. */
     TAX("sales tax", "vat");
 
-    private final Set<String> alsoCalled;
+    /** Other words for it, parted by bars. */
+    private final String alsoCalled;
 
     Known(String... alsoCalled) {
-      this.alsoCalled = Set.of(alsoCalled);
+      this.alsoCalled = "|" + String.join("|", alsoCalled) + "|";
     }
 
     @Override
@@ -54,7 +49,7 @@ public sealed interface Category {
     }
 
     private boolean isCalled(String word) {
-      return toString().equals(word) || alsoCalled.contains(word);
+      return toString().equals(word) || alsoCalled.contains("|" + word + "|");
     }
   }
 
@@ -89,6 +84,13 @@ public sealed interface Category {
     public String toString() {
       return word;
     }
+  }
+
+  /** The order of the estimate: costs, a company's own behind ours, then what is put on and taken off. */
+  static Comparator<Category> order() {
+    return Comparator.comparing(Category::place)
+        .thenComparing(category -> category instanceof Own)
+        .thenComparing(Category::toString, String.CASE_INSENSITIVE_ORDER);
   }
 
   /** The last of ours that stands before it in the estimate, or itself. */

@@ -105,7 +105,7 @@ public record Estimate(List<Line> lines, Terms terms, Taxes taxes, List<Payment>
 
   /** Footing: the sum of the lines of each category that has any. */
   public Map<Category, Money> byCategory() {
-    Map<Category, Money> sums = new TreeMap<>(Category.ORDER);
+    Map<Category, Money> sums = new TreeMap<>(Category.order());
     lines.forEach(line -> sums.merge(line.category(), line.amount(), Money::plus));
     return sums;
   }

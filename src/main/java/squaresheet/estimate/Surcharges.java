@@ -28,7 +28,7 @@ final class Surcharges {
         price.minus(sum()),
         terms.profit().toString());
     Estimate.Taxes taxes = discountAndTax(price);
-    lines.sort(Comparator.comparing(Line::category, Category.ORDER));
+    lines.sort(Comparator.comparing(Line::category, Category.order()));
     return new Estimate(lines, terms, taxes, payments(sum()));
   }
 

@@ -40,7 +40,7 @@ public record Tax(Ratio rate, Set<Category> taxed, Set<Category> free, RoundingP
   }
 
   private static Set<Category> inOrder(Set<Category> categories) {
-    Set<Category> inOrder = new TreeSet<>(Category.ORDER);
+    Set<Category> inOrder = new TreeSet<>(Category.order());
     inOrder.addAll(categories);
     return Collections.unmodifiableSet(inOrder);
   }
@@ -56,7 +56,7 @@ public record Tax(Ratio rate, Set<Category> taxed, Set<Category> free, RoundingP
   public List<Category> own() {
     return Stream.concat(taxed.stream(), free.stream())
         .filter(category -> category instanceof Category.Own)
-        .sorted(Category.ORDER)
+        .sorted(Category.order())
         .toList();
   }
 

@@ -155,7 +155,7 @@ final class TermsReader {
   }
 
   private static Set<Category> categories(String text) {
-    Set<Category> categories = new TreeSet<>(Category.ORDER);
+    Set<Category> categories = new TreeSet<>(Category.order());
     for (String word : text.split("\\|")) {
       if (word.isBlank()) {
         throw new IllegalArgumentException(

@@ -23,7 +23,7 @@ final class CategoryOfYourOwn implements Check<EstimateCells> {
 
   @Override
   public Stream<Finding> examine(EstimateCells cells) {
-    Map<Category, Money> sums = new TreeMap<>(Category.ORDER);
+    Map<Category, Money> sums = new TreeMap<>(Category.order());
     cells.lines().stream()
         .filter(line -> line.category() instanceof Category.Own)
         .forEach(line -> sums.merge(line.category(), line.amount(), Money::plus));
