@@ -1,8 +1,9 @@
 package squaresheet.courses;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -137,7 +138,7 @@ final class StarterCuts {
 
   /** The pieces that led to a joint, from the first on. */
   private List<Cut> back(List<BitSet[]> steps, int wholes, int marks) {
-    LinkedList<Cut> cuts = new LinkedList<>();
+    Deque<Cut> cuts = new ArrayDeque<>();
     int step = steps.size() - 1;
     while (step > 0) {
       if (step == 1 && wholes == 1 && marks == 0) {
