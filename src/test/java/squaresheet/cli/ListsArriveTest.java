@@ -70,9 +70,9 @@ class ListsArriveTest {
                 .anyMatch(it -> it.getStringCellValue().equals(typed.key())))
         .anyMatch(row ->
             cells(row, CellType.NUMERIC).anyMatch(it -> isSame(it.getNumericCellValue(), typed))
-                || typed.inRule()
+                || (typed.inRule()
                     && cells(row, CellType.STRING)
-                        .anyMatch(it -> it.getStringCellValue().contains(typed.text())));
+                        .anyMatch(it -> it.getStringCellValue().contains(typed.text()))));
   }
 
   /** Lengths in millimetres are no finite number of inches; all others are the very same double. */
