@@ -186,13 +186,13 @@ class StarterJointsTest {
   void plans_are_those_of_trying_every_cut_at_every_joint() {
     Random random = new Random(20260504);
     for (int at = 0; at < Integer.getInteger("starter.tries", 20_000); at++) {
-      long shingle = 8 + random.nextInt(60);
+      long shingle = 8L + random.nextInt(60);
       long starter = Math.max(2, shingle * (1 + random.nextInt(20)) / 10);
-      long first = 1 + random.nextInt((int) shingle);
-      long eave = 5 + random.nextInt(400);
+      long first = 1L + random.nextInt((int) shingle);
+      long eave = 5L + random.nextInt(400);
       long minimum = random.nextInt((int) shingle / 2 + 2);
-      long mark = 1 + random.nextInt(5);
-      long shortest = 1 + random.nextInt((int) starter + 2);
+      long mark = 1L + random.nextInt(5);
+      long shortest = 1L + random.nextInt((int) starter + 2);
       String as = starter + " under " + shingle + " begun at " + first + " along " + eave
           + ", at least " + minimum + ", marks of " + mark + ", none under " + shortest;
       Optional<List<StarterJoints.Cut>> cuts = joints(starter, shingle, first, eave, minimum)
