@@ -3,7 +3,7 @@ package squaresheet.judge.made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
@@ -62,13 +62,33 @@ final class Order {
   /** The lines of a usual job; the waste is one cell, as a ratio. */
   private void fill(String waste, Whole whole) {
     String squares = area.from(tab) + "/" + (metric ? "9.290304" : "100");
-    IntFunction<String> edge = kind -> edges.get(Edges.Kind.values()[kind]).from(tab);
+    Function<Edges.Kind, String> edge = kind -> edges.get(kind).from(tab);
     pack("shingles", squares + "*(1+" + waste + ")*3", "bundle", 38.5, whole);
-    pack("starter", "(" + edge.apply(0) + "+" + edge.apply(1) + ")/100", "bundle", 44, whole);
-    pack("cap", "(" + edge.apply(2) + "+" + edge.apply(3) + ")/25", "bundle", 62, whole);
+    pack(
+        "starter",
+        "(" + edge.apply(Edges.Kind.EAVE) + "+" + edge.apply(Edges.Kind.RAKE) + ")/100",
+        "bundle",
+        44,
+        whole);
+    pack(
+        "cap",
+        "(" + edge.apply(Edges.Kind.RIDGE) + "+" + edge.apply(Edges.Kind.HIP) + ")/25",
+        "bundle",
+        62,
+        whole);
     pack("felt", squares + "*(1+" + waste + ")/10", "roll", 78, whole);
-    pack("ice", "(" + edge.apply(0) + "*2+" + edge.apply(4) + ")/65", "roll", 112, whole);
-    pack("metal", "(" + edge.apply(0) + "+" + edge.apply(1) + ")/10", "piece", 9.5, whole);
+    pack(
+        "ice",
+        "(" + edge.apply(Edges.Kind.EAVE) + "*2+" + edge.apply(Edges.Kind.VALLEY) + ")/65",
+        "roll",
+        112,
+        whole);
+    pack(
+        "metal",
+        "(" + edge.apply(Edges.Kind.EAVE) + "+" + edge.apply(Edges.Kind.RAKE) + ")/10",
+        "piece",
+        9.5,
+        whole);
     pack("nails", squares + "/16", "box", 46, whole);
     lines.add(new Line("install", squares, "square", price(95), true, false));
     lines.add(new Line("tear", squares, "square", price(45), true, false));
