@@ -23,6 +23,8 @@ final class Checks {
       new Ask<>(PitchCell.class, new PitchTooSteep()),
       new Ask<>(PitchCell.class, new PitchLikeDegrees()),
       new Ask<>(PitchCell.class, new PitchLikeRatio()),
+      new Ask<>(RoundedPitch.class, new PitchOffNamed()),
+      new Ask<>(RoundedPitch.class, new PitchNearLimit()),
       new Ask<>(TypedCell.class, new PitchTextComputed()));
 
   private static final CheckGroup TYPED = CheckGroup.of(

@@ -80,9 +80,10 @@ record PitchCell(TypedCell cell, boolean inTable) {
         .pitch(Written.of(value, cell.cell().format()), cell.where());
   }
 
-  /** What the reader of pitches says under that card, unless the whole column is written that way. */
+  /** What the reader of pitches says under that card, unless the whole column is written that way or is one of angles. */
   Stream<Finding> findings(CheckInfo info) {
-    return BECAME.contains(info.id()) || (inTable && isAlone(info))
+    boolean asRise = inTable && !PitchFactor.isInDegrees(cell.heading());
+    return BECAME.contains(info.id()) || (asRise && isAlone(info))
         ? said(info)
             .map(finding -> new Finding(
                 info, finding.where(), finding.found(), finding.expected(), finding.says(), ""))

@@ -56,7 +56,11 @@ record PitchFactor(Table table, int along, double rise, int across, double facto
 
   /** Whether the pitches are angles, whose factor is another. */
   private static boolean isInDegrees(Table table, int pitch) {
-    return DEGREES.matcher(table.heading(pitch)).find();
+    return isInDegrees(table.heading(pitch));
+  }
+
+  static boolean isInDegrees(String words) {
+    return DEGREES.matcher(words).find();
   }
 
   Book book() {

@@ -17,7 +17,7 @@ final class PitchTextComputed implements Check<TypedCell> {
   private static final CheckInfo INFO = new CheckInfo(
       "pitch-text-computed", Severity.ERROR, "A pitch kept as text is computed with as a date");
 
-  private static final Pattern PITCH = Pattern.compile("(\\d{1,2}(?:\\.\\d+)?) ?/ ?12");
+  private static final Pattern PITCH = Pattern.compile("(\\d{1,2}(?:\\.\\d+)?) ?[-/:] ?12");
 
   @Override
   public CheckInfo info() {
@@ -61,8 +61,8 @@ final class PitchTextComputed implements Check<TypedCell> {
 
   private static Finding says(TypedCell cell, Address reader, String rise) {
     String says = "is the text '" + cell.text() + "', which " + reader
-        + " computes with: spreadsheet programs read it as a day of December, some tens of thousands, or"
-        + " as an error; type " + rise + " in a column of rises per 12";
+        + " computes with: spreadsheet programs read it as a day of December, some tens of thousands, as"
+        + " a time, a part of one, or as an error; type " + rise + " in a column of rises per 12";
     return Says.about(INFO, cell.book(), cell.at(), rise, says);
   }
 }

@@ -45,7 +45,7 @@ final class ShinglesTooFlat implements Check<Table> {
     String covering = table.tab().text(table.ref(along, system));
     boolean typed = !table.tab().cell(table.ref(along, pitch)).isBlank();
     return typed
-        && table.number(along, pitch).orElse(LEAST) < LEAST
+        && RoundedPitch.rise(table, along, pitch).orElse(LEAST) < LEAST
         && SHINGLES.matcher(covering).find()
         && !Words.saysOutside(table.tab().wordsAbout(table.ref(along, system)))
         && isPitchPerTwelve(table, pitch);

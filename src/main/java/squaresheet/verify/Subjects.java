@@ -33,6 +33,9 @@ final class Subjects {
     all.put(
         PitchCell.class,
         all.of(TypedCell.class).stream().flatMap(cell -> PitchCell.of(cell).stream()));
+    all.put(
+        RoundedPitch.class,
+        all.of(TypedCell.class).stream().flatMap(cell -> RoundedPitch.of(cell).stream()));
     all.put(PitchFactor.class, all.of(Table.class).stream().flatMap(PitchFactor::in));
     all.put(Underlayment.class, all.of(Table.class).stream().flatMap(Underlayment::in));
     all.put(LikeSheets.class, LikeSheets.in(book));

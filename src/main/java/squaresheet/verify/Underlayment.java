@@ -34,7 +34,7 @@ record Underlayment(Table table, int along, int pitch, double rise, int across) 
   }
 
   private static Stream<Underlayment> of(Table table, int along, int pitch, int layers) {
-    OptionalDouble rise = table.number(along, pitch);
+    OptionalDouble rise = RoundedPitch.rise(table, along, pitch);
     return rise.isPresent() && table.number(along, layers).isPresent()
         ? Stream.of(new Underlayment(table, along, pitch, rise.getAsDouble(), layers))
         : Stream.empty();
