@@ -88,7 +88,8 @@ final class CornersSheet {
         "corner_reach",
         "Plane reaches up, ft",
         11,
-        item -> Entries.computed("MAX(" + around(item) + ")-MIN(" + around(item) + ")", FEET)));
+        item -> Entries.computed(
+            filled(item, "MAX({corner_up_slope:})-MIN({corner_up_slope:})"), FEET)));
     table.add(Column.of(
         "corner_side_length",
         "Side to the next corner, ft",
@@ -97,6 +98,53 @@ final class CornersSheet {
             "SQRT((" + next(item, "corner_along") + "-" + at(item, "corner_along") + ")^2+("
                 + next(item, "corner_up_slope") + "-" + at(item, "corner_up_slope") + ")^2)",
             FEET)));
+    crossings();
+  }
+
+  /** What the width of the plane at any height follows from: the signed sum over the sides crossed there. */
+  private void crossings() {
+    feet(
+        "corner_above", "Above the lowest corner, ft", "{corner_up_slope}-MIN({corner_up_slope:})");
+    feet("corner_low", "Side: lower end, ft", "MIN({corner_above},{corner_above>})");
+    feet("corner_high", "Side: upper end, ft", "MAX({corner_above},{corner_above>})");
+    table.add(Column.of(
+        "corner_slant",
+        "Side: along for each ft up",
+        11,
+        item -> Entries.computed(filled(item, """
+            IF({corner_above>}={corner_above},0,SIGN(SUM({corner_cross:}))*({corner_along>}-{corner_along})\
+            /ABS({corner_above>}-{corner_above}))"""), "0.0###")));
+    feet("corner_start", "Side: at the lowest level, ft", """
+        IF({corner_above>}={corner_above},0,SIGN(SUM({corner_cross:}))*SIGN({corner_above>}-{corner_above})\
+        *{corner_along}-{corner_slant}*{corner_above})""");
+    feet("corner_floor", "Level side below the plane, ft", """
+        IF({corner_above>}={corner_above},MAX(0,SIGN(SUM({corner_cross:}))*({corner_along>}-{corner_along})),0)""");
+    feet("corner_eave", "Eave to the next corner, ft", """
+        IF(SUMPRODUCT((edge_plane={corner_plane})*(edge_side="side "&{corner_number})*(edge_kind="eave"))>0,\
+        {corner_side_length},0)""");
+    feet("corner_row", "Width just below and level sides from here up, ft", """
+        SUMPRODUCT(({corner_low:}<{corner_above})*({corner_high:}>={corner_above})*({corner_start:}\
+        +{corner_slant:}*{corner_above})+({corner_low:}>={corner_above})*{corner_floor:})""");
+  }
+
+  private void feet(String name, String heading, String formula) {
+    table.add(Column.of(name, heading, 11, item -> Entries.computed(filled(item, formula), FEET)));
+  }
+
+  /** A formula with cells for names: of this corner, of the next ({@code >}), of all corners of the plane ({@code :}). */
+  private String filled(int item, String formula) {
+    String filled = formula;
+    for (int start = filled.indexOf('{'); start >= 0; start = filled.indexOf('{')) {
+      int end = filled.indexOf('}');
+      String name = filled.substring(start + 1, end);
+      String cell = name.endsWith(">")
+          ? next(item, name.substring(0, name.length() - 1))
+          : name.endsWith(":")
+              ? around(item, name.substring(0, name.length() - 1))
+              : at(item, name);
+      filled = filled.substring(0, start) + cell + filled.substring(end + 1);
+    }
+    return filled;
   }
 
   /** 1 where the plane was measured on the slope, its pitch factor where in plan. */
@@ -108,14 +156,14 @@ final class CornersSheet {
     return table.here(item, name);
   }
 
-  /** The heights of all corners of the plane. */
-  private String around(int item) {
+  /** A column over all corners of the plane. */
+  private String around(int item, String name) {
     if (corners.isEmpty()) {
-      return at(item, "corner_up_slope");
+      return at(item, name);
     }
     int first = item - corners.get(item).number;
     int last = first + corners.get(item).of - 1;
-    return at(first, "corner_up_slope") + ":" + at(last, "corner_up_slope");
+    return at(first, name) + ":" + at(last, name);
   }
 
   private String next(int item, String name) {

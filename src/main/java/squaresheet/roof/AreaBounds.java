@@ -17,7 +17,7 @@ final class AreaBounds {
     double high = gross.high().squareFeet();
     for (Opening opening : plane.openings()) {
       double area = opening.slopedArea().squareFeet();
-      double slack = slack(opening.outline(), tolerance, stretch(plane));
+      double slack = slack(opening.outline(), tolerance, plane.across());
       low -= area + slack;
       high -= Math.max(0, area - slack);
     }
@@ -28,7 +28,7 @@ final class AreaBounds {
   private static Plane.Bounds gross(Plane plane, Length tolerance) {
     if (plane.shape() instanceof Shape.Polygon) {
       double area = plane.grossArea().squareFeet();
-      double slack = slack(plane.outline(), tolerance, stretch(plane));
+      double slack = slack(plane.outline(), tolerance, plane.across());
       return new Plane.Bounds(
           new Area.Sloped(Math.max(0, area - slack)), new Area.Sloped(area + slack));
     }
@@ -48,11 +48,7 @@ final class AreaBounds {
     }
     return Outline.fault(shape.corners(1)).isPresent()
         ? 0
-        : new Stretched(shape, stretch(plane)).area().squareFeet();
-  }
-
-  private static double stretch(Plane plane) {
-    return plane.measured().factor(plane.pitch());
+        : new Stretched(shape, plane.across()).area().squareFeet();
   }
 
   /**

@@ -39,6 +39,11 @@ public record Plane(
     openings = List.copyOf(openings);
   }
 
+  /** What its lengths across the slope were multiplied by: 1, or the pitch factor where they were taken in plan. */
+  public double across() {
+    return measured.factor(pitch);
+  }
+
   /** The area on the slope, openings out. */
   public Area.Sloped slopedArea() {
     return grossArea().minus(openingArea());

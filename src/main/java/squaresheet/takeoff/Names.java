@@ -18,24 +18,29 @@ import squaresheet.units.Ratio;
  * @param job one value each
  * @param planes one row of values for each plane
  * @param edges one row of values for each straight edge, shared edges once
+ * @param corners one row of values for each corner of the planes of free shape
  */
 public record Names(
-    Map<String, Value> job, List<Map<String, Value>> planes, List<Map<String, Value>> edges) {
+    Map<String, Value> job,
+    List<Map<String, Value>> planes,
+    List<Map<String, Value>> edges,
+    List<Map<String, Value>> corners) {
 
   public Names {
     job = Map.copyOf(job);
     planes = planes.stream().map(Map::copyOf).toList();
     edges = edges.stream().map(Map::copyOf).toList();
+    corners = corners.stream().map(Map::copyOf).toList();
   }
 
   /** Nothing but what is added. */
   public static Names none() {
-    return new Names(Map.of(), List.of(), List.of());
+    return new Names(Map.of(), List.of(), List.of(), List.of());
   }
 
-  /** What a roof gives: its planes and its straight edges. */
+  /** What a roof gives: its planes, its straight edges, and the corners of its planes of free shape. */
   public static Names of(Roof roof) {
-    return new Names(Map.of(), RoofNames.planes(roof), RoofNames.edges(roof));
+    return new Names(Map.of(), RoofNames.planes(roof), RoofNames.edges(roof), CornerNames.of(roof));
   }
 
   /** These and the stated measures of the products, each under the name of its role. */
@@ -69,17 +74,17 @@ public record Names(
   public Names with(Map<String, Value> more) {
     Map<String, Value> all = new LinkedHashMap<>(job);
     all.putAll(more);
-    return new Names(all, planes, edges);
+    return new Names(all, planes, edges, corners);
   }
 
   /** These and one more plane. */
   public Names withPlane(Map<String, Value> plane) {
-    return new Names(job, joined(planes, plane), edges);
+    return new Names(job, joined(planes, plane), edges, corners);
   }
 
   /** These and one more edge. */
   public Names withEdge(Map<String, Value> edge) {
-    return new Names(job, planes, joined(edges, edge));
+    return new Names(job, planes, joined(edges, edge), corners);
   }
 
   private static List<Map<String, Value>> joined(
@@ -94,6 +99,7 @@ public record Names(
       case JOB -> List.of(job);
       case PLANE -> planes;
       case EDGE -> edges;
+      case CORNER -> corners;
     };
   }
 }

@@ -14,7 +14,7 @@ import squaresheet.units.Unit;
  * A named value of the takeoff: given, typed as a setting, or worked out by a formula that an estimator may edit.
  *
  * @param name two or more lower-case words joined by underscores, never shaped like a cell
- * @param per whether there is one value for the job, or one for each plane or edge
+ * @param per whether there is one value for the job, or one for each plane, edge or corner
  * @param kind where the value comes from
  * @param formula an ordinary spreadsheet formula over names, without the equals sign; the default of a setting; empty for
  *     what is given
@@ -57,6 +57,10 @@ public record Rule(
               ? name + " is given, so it must have no formula, but has '" + formula + "'"
               : name + " must have a formula, but has none");
     }
+    if (per == Per.CORNER && kind != Kind.GIVEN) {
+      throw new IllegalArgumentException(
+          name + " is worked out, so it must be per job, plane or edge, but is per corner");
+    }
     choices = List.copyOf(choices);
   }
 
@@ -67,7 +71,9 @@ public record Rule(
     /** One for every plane. */
     PLANE,
     /** One for every straight edge, shared edges once. */
-    EDGE;
+    EDGE,
+    /** One for every corner of a plane of free shape, with the side to the next; only for what the roof gives. */
+    CORNER;
 
     static Optional<Per> parse(String text) {
       return Arrays.stream(values()).filter(per -> per.toString().equals(text)).findFirst();

@@ -94,6 +94,7 @@ final class Values {
       case JOB -> "job";
       case PLANE -> "plane " + text(Per.PLANE, "plane_name", row);
       case EDGE -> "edge " + text(Per.EDGE, "edge_name", row);
+      case CORNER -> "corner " + (row + 1);
     };
   }
 

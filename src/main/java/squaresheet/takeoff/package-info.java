@@ -4,7 +4,7 @@
  */
 @Room(
     floor = 4,
-    uses = {"units", "sheet", "finding", "formula", "tape", "product", "roof"})
+    uses = {"units", "sheet", "finding", "formula", "tape", "product", "geometry", "roof"})
 package squaresheet.takeoff;
 
 import squaresheet.house.Room;
