@@ -105,8 +105,14 @@ final class CornersSheet {
   private void crossings() {
     feet(
         "corner_above", "Above the lowest corner, ft", "{corner_up_slope}-MIN({corner_up_slope:})");
-    feet("corner_low", "Side: lower end, ft", "MIN({corner_above},{corner_above>})");
-    feet("corner_high", "Side: upper end, ft", "MAX({corner_above},{corner_above>})");
+    feet(
+        "corner_low",
+        "Side: lower end, ft",
+        "IF({corner_above>}<{corner_above},{corner_above>},{corner_above})");
+    feet(
+        "corner_high",
+        "Side: upper end, ft",
+        "IF({corner_above>}>{corner_above},{corner_above>},{corner_above})");
     table.add(Column.of(
         "corner_slant",
         "Side: along for each ft up",

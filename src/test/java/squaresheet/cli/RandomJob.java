@@ -34,7 +34,8 @@ final class RandomJob {
         this::dormer,
         this::notched,
         this::stepped,
-        this::broken);
+        this::broken,
+        this::bumped);
     Collections.shuffle(labels, random);
     int count = 1 + random.nextInt(3);
     for (int roof = 0; roof < count; roof++) {
@@ -115,6 +116,7 @@ final class RandomJob {
     settings.put("vent_choice", pick(typed, "ridge vent", "box vents", "none"));
     settings.put("deck_repair_share", typed.nextInt(4) * 0.1);
     settings.put("pipe_count", typed.nextInt(6));
+    settings.put("eave_overhang", typed.nextInt(40));
     settings.put("building_stories", 1 + typed.nextInt(3));
     settings.keySet().removeIf(name -> typed.nextInt(3) == 0);
     return settings;
@@ -348,6 +350,30 @@ final class RandomJob {
         0,
         eave,
         0,
+        eave,
+        high,
+        0,
+        high);
+  }
+
+  /** A part of the eave further down, as over an entry. */
+  private void bumped() {
+    double eave = between(24, 50);
+    double out = between(2, 7);
+    double from = between(8, 12);
+    double high = out + between(8, 14);
+    polygon(
+        slope(),
+        odds(0.6),
+        "eave, rake, eave, rake, ridge / none, rake",
+        0,
+        0,
+        from,
+        0,
+        from,
+        out,
+        eave,
+        out,
         eave,
         high,
         0,
