@@ -61,11 +61,13 @@ final class ReadingsCommand implements Callable<Integer> {
     List<Readings.Ordered> moving =
         readings.orders().stream().filter(order -> !order.range().isExact()).toList();
     moving.forEach(this::say);
-    long unknown =
-        readings.orders().stream().filter(order -> !order.isFollowed()).count();
-    console.say((readings.orders().size() - moving.size() - unknown) + " of "
+    List<String> unknown = readings.orders().stream()
+        .filter(order -> !order.isFollowed())
+        .map(Readings.Ordered::label)
+        .toList();
+    console.say((readings.orders().size() - moving.size() - unknown.size()) + " of "
         + readings.orders().size() + " orders stay as they are, however the tape was off"
-        + (unknown == 0 ? "" : "; " + unknown + " could not be followed and are not told"));
+        + (unknown.isEmpty() ? "" : "; could not be followed: " + String.join(", ", unknown)));
   }
 
   private void say(Readings.Ordered order) {

@@ -80,7 +80,7 @@ final class RuleReader {
   private Per per() {
     String text = or("per", standard.map(rule -> rule.per().toString()));
     return Per.parse(text).orElseGet(() -> {
-      says("per", "per must be job, plane, edge or corner, but reads '" + text + "'");
+      says("per", "per must be job, plane or edge, but reads '" + text + "'");
       return Per.JOB;
     });
   }

@@ -74,7 +74,10 @@ class ReadingsTest {
     double inMetres = readings.off().toMetres();
     int confirmed = 0;
     for (Readings.Ordered order : readings.orders()) {
-      assertThat(order.isFollowed()).as(order.label()).isTrue();
+      if (!order.isFollowed()) {
+        assertThat(order.label()).as("where a plane is a polygon").isEqualTo("Ice barrier");
+        continue;
+      }
       assertThat(order.range().contains(order.now())).as(order.label()).isTrue();
       for (String again : order.again().stream().limit(2).toList()) {
         int mark = again.lastIndexOf('!');
@@ -96,7 +99,8 @@ class ReadingsTest {
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .contains("each of which may be off by 1/2\"", "Shingles (Takeoff!", "59 to 60")
-        .contains("alone changes it by a pack: ", "Planes!D6");
+        .contains("alone changes it by a pack: ", "Planes!D6")
+        .contains("could not be followed: Ice barrier");
   }
 
   @Test

@@ -165,13 +165,15 @@ class RulebookTest {
         my_rule,roof,1,bundle,
         my_other,job,1,wheelbarrows,
         my_third,job,1,bundle,tiles
+        my_fourth,corner,1,bundle,
         """, "company.csv");
     assertThat(says(read))
         .containsExactly(
             "company.csv, line 2: a rule's name must be two or more lower-case words joined by underscores, like shingle_bundles, but is 'Bundles'",
             "company.csv, line 3, per: per must be job, plane or edge, but reads 'roof'",
             "company.csv, line 4, unit: unit must read like ft, sq ft, square, bundle or $/bundle, but reads 'wheelbarrows'",
-            "company.csv, line 5: orders must name the role of a product, but names 'tiles'");
+            "company.csv, line 5: orders must name the role of a product, but names 'tiles'",
+            "company.csv, line 6: my_fourth is worked out, so it must be per job, plane or edge, but is per corner");
   }
 
   @Test
