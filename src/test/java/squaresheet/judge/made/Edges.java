@@ -88,7 +88,11 @@ final class Edges {
           .sum();
       tab.text(row, left, kind.word() + " (ft)");
       tab.typed(
-          row, left + 1, Math.round(length), "", Known.of(Meaning.EDGE_TOTAL, kind.word(), "ft"));
+          row,
+          left + 1,
+          (double) Math.round(length),
+          "",
+          Known.of(Meaning.EDGE_TOTAL, kind.word(), "ft"));
       sums.put(kind, new Place(tab, row, left + 1));
       row++;
     }
