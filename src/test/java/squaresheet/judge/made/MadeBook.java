@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * @param total the cell with the price of the job, where there is one
  * @param orders the cells that say how many packs are ordered
  */
+@SuppressWarnings("ArrayRecordComponent") // the bytes of a file, never compared
 public record MadeBook(
     String name,
     String layout,

@@ -71,6 +71,7 @@ public final class Faults {
    * @param slips what was put in
    * @param file the file with the values of before
    */
+  @SuppressWarnings("ArrayRecordComponent") // the bytes of a file, never compared
   public record Pending(MadeBook made, List<Slip> slips, byte[] file) {
 
     /** The same, now that another program has worked it out. */

@@ -14,6 +14,7 @@ import squaresheet.judge.made.MadeBook;
  * @param shown what each cell showed before, where it was a number
  * @param moved the cells that show something else than before
  */
+@SuppressWarnings("ArrayRecordComponent") // the bytes of a file, never compared
 public record Spoilt(
     MadeBook made, List<Slip> slips, byte[] file, Map<String, Double> shown, Set<String> moved) {
 
