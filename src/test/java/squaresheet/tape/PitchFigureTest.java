@@ -66,7 +66,8 @@ class PitchFigureTest {
     Pitch pitch = new Pitch(BigDecimal.valueOf(halves).divide(BigDecimal.valueOf(2)));
     BigDecimal exact = degrees
         ? BigDecimal.valueOf(Math.toDegrees(Math.atan2(halves, 24)))
-        : BigDecimal.valueOf(halves * 100).divide(BigDecimal.valueOf(24), 14, RoundingMode.HALF_UP);
+        : BigDecimal.valueOf(halves * 100L)
+            .divide(BigDecimal.valueOf(24), 14, RoundingMode.HALF_UP);
     String written = exact
             .setScale(decimals, rounded ? RoundingMode.HALF_UP : RoundingMode.DOWN)
             .toPlainString()

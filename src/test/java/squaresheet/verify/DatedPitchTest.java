@@ -24,7 +24,7 @@ class DatedPitchTest {
     "rate_pitch_from,3,46362",
     "rate_pitch_below,2,46185"
   })
-  void a_date_is_named_at_its_own_cell(String name, int row, long serial) {
+  void a_date_is_named_at_its_own_cell(String name, int row, int serial) {
     DemoWorkbook book = new DemoWorkbook();
     Address at = book.at(name, row);
     book.typeDate(at, serial);

@@ -51,10 +51,6 @@ class JobSlipsTest {
     return enter(book, at, book.formula(at).replace(from, to));
   }
 
-  private static Address cell(String sheet, String ref) {
-    return new Address(sheet, Ref.parse(ref));
-  }
-
   /** The cell of the first sheet that repeats a named value. */
   private static Address summary(DemoWorkbook book, String formula) {
     return Stream.iterate(5, row -> row < 60, row -> row + 1)

@@ -300,7 +300,13 @@ final class Planes {
     for (Roof.Plane plane : planes) {
       name(row, plane);
       pitch(row, 1, plane);
-      typed(row, 2, Math.round(plane.width() * plane.up()), Meaning.SLOPED_AREA, plane, "sq ft");
+      typed(
+          row,
+          2,
+          (double) Math.round(plane.width() * plane.up()),
+          Meaning.SLOPED_AREA,
+          plane,
+          "sq ft");
       formula(row, 3, at(row, 2) + "/100", "0.00", Meaning.SQUARES, plane, "sq");
       row++;
     }
@@ -349,7 +355,7 @@ final class Planes {
       Roof.Plane plane =
           new Roof.Plane("pitch " + rise, "", "rectangle", 1, 1, plan.get(rise), rise);
       pitch(row, 0, plane);
-      typed(row, 1, Math.round(plan.get(rise)), Meaning.PLAN_AREA, plane, "sq ft");
+      typed(row, 1, (double) Math.round(plan.get(rise)), Meaning.PLAN_AREA, plane, "sq ft");
       formula(
           row,
           2,

@@ -11,9 +11,10 @@ import java.util.stream.Collectors;
 /** The table of what the judge found, as text. */
 final class Results {
 
-  private static final String HEAD =
-      "| | faults | caught | exact cell | right value | worth right | findings a fault | astray | clean books flagged | with an error |\n"
-          + "|---|---|---|---|---|---|---|---|---|---|\n";
+  private static final String HEAD = """
+      | | faults | caught | exact cell | right value | worth right | findings a fault | astray | clean books flagged | with an error |
+      |---|---|---|---|---|---|---|---|---|---|
+      """;
 
   private Results() {}
 

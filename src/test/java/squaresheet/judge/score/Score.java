@@ -74,9 +74,10 @@ record Score(
       return said.should().replace(" ", "").equals(right.replace(" ", ""));
     }
     double before = spoilt.shown().getOrDefault(said.cell(), Double.NaN);
-    return right.startsWith("=") || !Double.isNaN(before)
-        ? same(number(said.should()), before)
-        : said.should().equals(right);
+    if (right.startsWith("=") || !Double.isNaN(before)) {
+      return same(number(said.should()), before);
+    }
+    return said.should().equals(right);
   }
 
   private static boolean worth(Slip slip, List<Heard> fresh) {

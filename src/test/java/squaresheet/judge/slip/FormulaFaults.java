@@ -23,6 +23,7 @@ import squaresheet.judge.made.KnownCell;
 import squaresheet.judge.made.Meaning;
 
 /** Faults of formulas: mechanical, in references, in units and in the logic of a roof or a price. */
+@SuppressWarnings("UnnecessaryLambda") // each stands beside others that take parameters
 final class FormulaFaults {
 
   private static final Pattern REFERENCE =

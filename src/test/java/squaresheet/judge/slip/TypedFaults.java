@@ -29,6 +29,7 @@ import squaresheet.judge.made.KnownCell;
 import squaresheet.judge.made.Meaning;
 
 /** Faults of typed cells: slips of the hand, units, words, dates that a program made of a pitch. */
+@SuppressWarnings("UnnecessaryLambda") // each stands beside others that take parameters
 final class TypedFaults {
 
   private static final Predicate<KnownCell> NEVER = cell -> false;
@@ -247,7 +248,7 @@ final class TypedFaults {
   private static Optional<Fault.Done> date(OpenBook book) {
     return book.any(book.all(true, PITCH)).findFirst().map(cell -> {
       double pitch = book.value(cell.at());
-      book.type(cell.at(), 46000 + Math.round(pitch) * 30);
+      book.type(cell.at(), 46000 + Math.rint(pitch) * 30);
       Cell at = book.cell(cell.at());
       CellStyle style = book.book.createCellStyle();
       style.setDataFormat(book.book.createDataFormat().getFormat("d-mmm"));
