@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import squaresheet.tape.PitchText.Form;
 import squaresheet.tape.PitchText.Slope;
 import squaresheet.units.Pitch;
@@ -66,6 +67,31 @@ record PitchFigure(Form form, BigDecimal figure, BigDecimal step) {
     int decimals = Math.max(Shown.decimals(number.format()), figure.scale());
     BigDecimal step = BigDecimal.ONE.movePointLeft(Math.max(0, decimals));
     return Optional.of(new PitchFigure(percent ? Form.PERCENT : Form.DEGREES, figure, step));
+  }
+
+  /**
+   * The angle or percent with one or two decimals that a rise per 12 was worked out from, where it fits every digit of the
+   * rise, three decimals or more; 3.9988 is that of 18.43°.
+   */
+  static Optional<PitchFigure> behind(BigDecimal rise) {
+    BigDecimal half = BigDecimal.ONE.movePointLeft(rise.scale()).divide(TWO).add(NOISE);
+    double degrees = Math.toDegrees(Math.atan(rise.doubleValue() / 12));
+    double percent = rise.doubleValue() / 0.12;
+    return rise.scale() < 3
+        ? Optional.empty()
+        : Stream.of(1, 2)
+            .flatMap(decimals -> Stream.of(
+                rounded(Form.DEGREES, degrees, decimals), rounded(Form.PERCENT, percent, decimals)))
+            .filter(it -> it.figure.stripTrailingZeros().scale() > 0)
+            .filter(it -> it.rise().subtract(rise).abs().compareTo(half) <= 0)
+            .findFirst();
+  }
+
+  private static PitchFigure rounded(Form form, double figure, int decimals) {
+    return new PitchFigure(
+        form,
+        BigDecimal.valueOf(figure).setScale(decimals, RoundingMode.HALF_UP),
+        BigDecimal.ONE.movePointLeft(decimals));
   }
 
   private static boolean isRead(BigDecimal run) {

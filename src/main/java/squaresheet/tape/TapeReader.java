@@ -1,5 +1,6 @@
 package squaresheet.tape;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -79,6 +80,18 @@ public record TapeReader(TapeUnit unit, Marks marks, DateSystem dates) {
    */
   public Optional<Pitch.Span> pitchSpan(Written written) {
     return new PitchReader(marks, dates).span(written);
+  }
+
+  /**
+   * What a rise per 12 may be that was worked out from a rounded angle or percent, such as 3.9988 from 18.43°; empty where it
+   * was from none, or says no named pitch.
+   */
+  public static Optional<Pitch.Span> spanBehind(double rise) {
+    return Optional.of(rise)
+        .filter(it -> it > 0 && it <= 24)
+        .flatMap(it -> PitchFigure.behind(BigDecimal.valueOf(it)))
+        .flatMap(PitchFigure::span)
+        .filter(span -> span.named().isPresent());
   }
 
   /**

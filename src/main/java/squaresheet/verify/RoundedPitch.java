@@ -20,13 +20,21 @@ import squaresheet.tape.Written;
 import squaresheet.units.Pitch;
 
 /**
- * A typed angle or percent that formulas compute with as a pitch, and what it may have been rounded from.
+ * A typed angle or percent that formulas compute with as a pitch, or a rise per 12 that was worked out from one, and the pitch
+ * it may have been rounded from.
  *
  * @param cell the cell
  * @param span what it may be
- * @param inDegrees whether it is an angle
+ * @param in what the cell holds
  */
-record RoundedPitch(TypedCell cell, Pitch.Span span, boolean inDegrees) {
+record RoundedPitch(TypedCell cell, Pitch.Span span, In in) {
+
+  /** What a cell with a pitch holds. */
+  enum In {
+    DEGREES,
+    RATIO,
+    RISE
+  }
 
   private static final double CLOSE = 1e-9;
   private static final int FAR = 200;
@@ -35,23 +43,26 @@ record RoundedPitch(TypedCell cell, Pitch.Span span, boolean inDegrees) {
     boolean pitch = cell.cell().stored() instanceof Content.Numeric
         && PitchCell.isCalledPitch(cell.tab(), cell.ref())
         && cell.book().links().isRead(cell.at());
-    return pitch
-        ? span(cell).map(it -> new RoundedPitch(cell, it, isInDegrees(cell)))
-        : Optional.empty();
+    return pitch ? span(cell).map(it -> new RoundedPitch(cell, it, in(cell))) : Optional.empty();
   }
 
   private static String words(TypedCell cell) {
     return cell.tab().label(cell.ref()) + " " + cell.tab().headingOf(cell.ref());
   }
 
-  private static boolean isInDegrees(TypedCell cell) {
-    return PitchFactor.isInDegrees(words(cell)) && !cell.cell().isPercent();
+  private static In in(TypedCell cell) {
+    return cell.cell().isPercent()
+        ? In.RATIO
+        : PitchFactor.isInDegrees(words(cell)) ? In.DEGREES : In.RISE;
   }
 
   private static Optional<Pitch.Span> span(TypedCell cell) {
     double value = ((Content.Numeric) cell.cell().stored()).value();
     String format = cell.cell().format();
-    String shown = isInDegrees(cell) ? format + "°" : format;
+    if (in(cell) == In.RISE) {
+      return TapeReader.spanBehind(value);
+    }
+    String shown = in(cell) == In.DEGREES ? format + "°" : format;
     return TapeReader.of(TapeUnit.FEET, Locale.US).pitchSpan(Written.of(value, shown));
   }
 
@@ -76,7 +87,11 @@ record RoundedPitch(TypedCell cell, Pitch.Span span, boolean inDegrees) {
 
   /** A pitch as the cell would hold it. */
   double inCell(Pitch pitch) {
-    return inDegrees ? pitch.toDegrees() : pitch.slope();
+    return switch (in) {
+      case DEGREES -> pitch.toDegrees();
+      case RATIO -> pitch.slope();
+      case RISE -> pitch.rise().doubleValue();
+    };
   }
 
   /** The first formula in which a comparison, a condition or a lookup comes out otherwise for one pitch than for another. */

@@ -39,4 +39,20 @@ class DatedPitchTest {
         });
     assertThat(verdict.total()).isEmpty();
   }
+
+  /** 12 tan 26.56° is 5.9987, under the demo company's rates from 6:12; 12 tan 22.6° is 4.9951, where nothing turns. */
+  @ParameterizedTest
+  @CsvSource({"5.9987,true", "4.9951,false"})
+  void a_rise_from_a_rounded_angle_is_named_where_something_turns(double rise, boolean named) {
+    DemoWorkbook book = new DemoWorkbook();
+    Address at = book.at("pitch_rise", 1);
+    book.type(at, rise);
+    Verdict verdict = Verify.of(book.saved(), "demo.xlsx", Rulebook.standard());
+    assertThat(verdict.findings().stream()
+            .filter(finding -> finding.where().equals(new Where.InCell("demo.xlsx", at)))
+            .anyMatch(finding -> finding.info().id().equals("pitch-off-named")
+                && finding.expected().equals("6")))
+        .isEqualTo(named);
+    assertThat(verdict.total().isEmpty()).isEqualTo(named);
+  }
 }
