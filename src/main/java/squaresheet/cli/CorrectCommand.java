@@ -1,23 +1,30 @@
 package squaresheet.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import squaresheet.finding.Finding;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Corrections;
 import squaresheet.verify.Verify;
+import squaresheet.xlsx.Existing;
+import squaresheet.xlsx.Xlsx;
 
 /** Puts right in a copy what the verify pass finds wrong, as far as that is sure. */
 @Command(
     name = "correct",
     description =
-        "Put the wrong cells that verify finds right in a copy: the formula of the other rows where a number was"
-            + " typed over it, the number that should be typed. Every change is listed; what is in doubt is left"
-            + " alone. The workbook itself stays as it is.",
+        "Put the wrong cells that verify finds right in a copy, where two sources agree on what they should hold: the"
+            + " formula where a number was typed over it, say. Every change is listed. What is in doubt, or changes the"
+            + " total by more than a quarter, is proposed and left alone. The workbook itself stays as it is.",
     mixinStandardHelpOptions = true,
     footer = {"", "Example: squaresheet correct alder-lane.job.xlsx -o alder-lane.corrected.xlsx"})
 final class CorrectCommand implements Callable<Integer> {
@@ -34,6 +41,13 @@ final class CorrectCommand implements Callable<Integer> {
           "The corrected copy; beside the workbook, with the ending .corrected.xlsx, unless given.")
   private Path output;
 
+  @Option(
+      names = "--take",
+      paramLabel = "CELL",
+      description =
+          "Make the change that is proposed for this cell, such as Bid!E7, or for these, Bid!E7:E9; may be given again.")
+  private List<String> take = new ArrayList<>();
+
   @Mixin
   private CompanyOption company;
 
@@ -47,21 +61,68 @@ final class CorrectCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Workbook workbook = Books.read(file).value().orElseThrow();
+    TakenCells taken = TakenCells.parse(take, workbook);
     Rulebook rulebook = company.rulebook(console);
     Corrections corrections =
-        Corrections.of(workbook, rulebook, book -> Verify.of(book, Books.name(file), rulebook));
+        Corrections.of(workbook, book -> Verify.of(book, Books.name(file), rulebook), taken);
+    taken.requireProposed(corrections);
     corrections.changes().forEach(change -> console.say(change.toString()));
     if (corrections.edits().isEmpty()) {
       console.say("there is nothing that can be put right for sure; nothing was written");
-      return (corrections.verdict().isPassed() ? Exit.FINE : Exit.WITHHELD).code();
+    } else {
+      tryOut(corrections, rulebook);
+      force
+          .saving(console)
+          .edited(file, corrections.edits(), Derived.of(file, output, "corrected"));
     }
-    force.saving(console).edited(file, corrections.edits(), Derived.of(file, output, "corrected"));
-    int left = corrections.verdict().findings().size();
-    console.say(corrections.changes().size()
-        + (corrections.changes().size() == 1 ? " cell" : " cells")
-        + " put right; every formula shows its new value"
-        + (left == 0 ? "" : "; " + left + " left to a person:"));
-    console.say(corrections.verdict().findings());
+    sayWhatIsLeft(corrections);
     return (corrections.verdict().isPassed() ? Exit.FINE : Exit.WITHHELD).code();
+  }
+
+  /** Writes the copy somewhere else, reads it and verifies it: what it would say that is new must not leave here. */
+  private void tryOut(Corrections corrections, Rulebook rulebook) {
+    Path folder = null;
+    try {
+      folder = Files.createTempDirectory("squaresheet");
+      Path copy = folder.resolve(Books.name(file));
+      Xlsx.edit(file, corrections.edits(), copy, Existing.REFUSE);
+      List<Finding> told = corrections.isNewIn(
+          Verify.of(Books.read(copy).value().orElseThrow(), Books.name(file), rulebook));
+      Files.deleteIfExists(copy);
+      if (!told.isEmpty()) {
+        console.say(told);
+        throw new CannotBeDone(
+            Exit.FAILED,
+            "with these changes written, verify says something new; nothing was written");
+      }
+    } catch (IOException unwritable) {
+      throw new CannotBeDone(
+          Exit.FAILED, "the changes could not be tried out: " + unwritable.getMessage());
+    } finally {
+      if (folder != null) {
+        folder.toFile().delete();
+      }
+    }
+  }
+
+  private void sayWhatIsLeft(Corrections corrections) {
+    List<Corrections.Left> left =
+        corrections.left().stream().filter(Corrections.Left::isNeeded).toList();
+    int made = corrections.changes().size();
+    if (made > 0) {
+      console.say(made + (made == 1 ? " cell" : " cells") + " put right"
+          + (left.isEmpty() ? "" : ", " + left.size() + " not")
+          + "; every formula shows its new value");
+    }
+    if (!left.isEmpty()) {
+      console.say("not changed; look at each, and make the change with --take and its cell:");
+      left.forEach(it -> console.say("  " + it));
+    }
+    List<Finding> findings = corrections.verdict().findings();
+    if (!findings.isEmpty()) {
+      console.say(findings.size() + (findings.size() == 1 ? " finding" : " findings")
+          + " left to a person:");
+      console.say(findings);
+    }
   }
 }

@@ -84,7 +84,18 @@ final class DemoCommand implements Callable<Integer> {
     console.say("Two slips are planted in a copy:");
     Planted.inForm(filled, planted).forEach(slip -> console.say("  " + slip));
     return step(Exit.WITHHELD, "mark", planted, "-o", marked, "--force")
-        && step(Exit.FINE, "correct", planted, "-o", corrected, "--force")
+        && step(Exit.WITHHELD, "correct", planted, "-o", corrected, "--force")
+        && step(
+            Exit.FINE,
+            "correct",
+            planted,
+            "--take",
+            "Takeoff!M7",
+            "--take",
+            "Takeoff!N18",
+            "-o",
+            corrected,
+            "--force")
         && step(Exit.FINE, "verify", corrected);
   }
 

@@ -11,6 +11,7 @@ import squaresheet.courses.CoursePlan;
 import squaresheet.courses.RoofLayout;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.formula.Value;
 import squaresheet.product.Role;
 import squaresheet.sheet.Address;
@@ -121,6 +122,8 @@ record Allowance(Model model, Address at, String covers, double rate, double sim
   Finding says(CheckInfo info, String expected, double other, String says) {
     String worth =
         new Worth(model.book(), Optional.of(model)).difference(Map.of(at, new Value.Number(other)));
-    return Says.about(info, model.book(), at, expected, says).worth(worth);
+    return Says.about(info, model.book(), at, expected, says)
+        .with(Fix.number(at, other))
+        .worth(worth);
   }
 }

@@ -81,12 +81,13 @@ record BoundValue(
   }
 
   Finding says(CheckInfo info) {
-    String wanted = Shown.number(should.get(0));
+    double wanted = should.get(0);
     return Says.about(
         info,
         model.book(),
         at,
-        wanted,
-        called() + " is " + Shown.number(own().orElse(0)) + ", but " + how + " make " + wanted);
+        new Value.Number(wanted),
+        called() + " is " + Shown.number(own().orElse(0)) + ", but " + how + " make "
+            + Shown.number(wanted));
   }
 }

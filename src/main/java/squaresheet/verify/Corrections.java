@@ -1,49 +1,48 @@
 package squaresheet.verify;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Calculation;
+import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
-import squaresheet.sheet.Cell;
 import squaresheet.sheet.Edit;
 import squaresheet.sheet.Workbook;
-import squaresheet.takeoff.Rulebook;
 
 /**
- * What puts the wrong cells of a workbook right, as far as that is sure: the formula of the other rows where one was typed
- * over, the number that should be typed. Every change is tried first; one after which the pass still speaks of the cell, or
- * speaks of anything new, is in doubt and left alone.
+ * What puts the wrong cells of a workbook right, as far as that is sure: the formula where one was typed over, the value that
+ * two sources agree on. Every change is tried first; where the pass still speaks of the cell afterwards, or speaks of
+ * anything new, it is taken back. What is in doubt is proposed to a person.
  */
 public final class Corrections {
 
-  /** Putting one cell right may bring to light what it hid; so often is looked again. */
-  private static final int ROUNDS = 4;
-
-  /** So many cells are tried one by one where not all together are right. */
-  private static final int MOST = 60;
-
   private final Function<Workbook, Verdict> pass;
-  private final Rulebook rulebook;
-  private final Map<Address, Change> changes = new LinkedHashMap<>();
-  private final Set<String> doubted = new HashSet<>();
-  private final List<Edit> edits = new ArrayList<>();
+  private final Predicate<Address> taken;
   private final Workbook original;
-  private Workbook current;
+  private final Map<Address, Change> changes = new LinkedHashMap<>();
+  private final Map<String, String> failed = new HashMap<>();
+  private final List<Edit> edits = new ArrayList<>();
+  private Outcome outcome;
   private Verdict verdict;
+  private Book current;
 
-  private Corrections(Workbook book, Rulebook rulebook, Function<Workbook, Verdict> pass) {
+  private Corrections(Workbook book, Function<Workbook, Verdict> pass, Predicate<Address> taken) {
     this.pass = pass;
-    this.rulebook = rulebook;
+    this.taken = taken;
     original = book;
-    current = book;
     verdict = pass.apply(book);
+    current = Book.of(verdict.file(), Marks.unmarked(book));
+    outcome = new Outcome(current);
   }
 
   /**
@@ -65,16 +64,36 @@ public final class Corrections {
   }
 
   /**
+   * A change that is left to a person.
+   *
+   * @param change what it would be
+   * @param why what speaks against making it without asking
+   * @param isNeeded whether the cell is wrong today
+   */
+  public record Left(Change change, String why, boolean isNeeded) {
+
+    /** For people: the change, then why it is not made. */
+    @Override
+    public String toString() {
+      return change + ": " + why;
+    }
+  }
+
+  /**
    * Looks for what puts a workbook right.
    *
-   * @param rulebook the company's rules, whose formulas a job workbook gets back
    * @param pass the verify pass that fits the workbook
+   * @param taken the cells in which a person wants what is proposed, whatever is in doubt about it
    */
-  public static Corrections of(Workbook book, Rulebook rulebook, Function<Workbook, Verdict> pass) {
-    Corrections corrections = new Corrections(book, rulebook, pass);
-    int round = 0;
-    while (round < ROUNDS && corrections.goOn()) {
-      round++;
+  public static Corrections of(
+      Workbook book, Function<Workbook, Verdict> pass, Predicate<Address> taken) {
+    Corrections corrections = new Corrections(book, pass, taken);
+    while (corrections.take(corrections.proposals(corrections::isTaken))) {
+      // what a person takes may bring more to light
+    }
+    corrections.outcome = new Outcome(corrections.current);
+    while (corrections.take(corrections.sure())) {
+      // as may what is sure
     }
     return corrections;
   }
@@ -82,6 +101,25 @@ public final class Corrections {
   /** The changes, one for each cell. */
   public List<Change> changes() {
     return List.copyOf(changes.values());
+  }
+
+  /** What could be changed and is left to a person. */
+  public List<Left> left() {
+    List<Left> left = new ArrayList<>();
+    for (Proposal proposal : proposals(it -> true)) {
+      String why = Optional.ofNullable(failed.get(proposal.key()))
+          .or(proposal::doubt)
+          .or(() -> outcome.much(current, values(proposal)))
+          .orElse("together with others it would change the total by more than a quarter");
+      Workbook then = settled(List.of(proposal));
+      proposal
+          .cells()
+          .forEach(cell -> left.add(new Left(
+              proposal.change(current.cell(cell), then.cell(cell), cell),
+              why,
+              proposal.isWrong())));
+    }
+    return left;
   }
 
   /** All edits, with every formula's value worked out anew; empty where nothing is put right. */
@@ -94,92 +132,134 @@ public final class Corrections {
     return verdict;
   }
 
-  /** Puts right what can be; whether that was anything. */
-  private boolean goOn() {
-    Map<Finding, Remedial> remedies = remedies();
-    if (remedies.isEmpty()) {
+  /** What the pass says of a file after it was changed that it did not say of the workbook with these changes made. */
+  public List<Finding> isNewIn(Verdict other) {
+    Set<String> before = keys(verdict);
+    return other.findings().stream()
+        .filter(it -> !before.contains(Proposal.key(it)))
+        .toList();
+  }
+
+  private List<Proposal> proposals(Predicate<Proposal> which) {
+    return Proposal.of(current, verdict)
+        .filter(it -> it.cells().stream().noneMatch(changes::containsKey))
+        .filter(which)
+        .toList();
+  }
+
+  private boolean isTaken(Proposal proposal) {
+    return !failed.containsKey(proposal.key()) && proposal.cells().stream().anyMatch(taken);
+  }
+
+  /** Those that nothing speaks against, not even what all of them together do to the total. */
+  private List<Proposal> sure() {
+    List<Proposal> sure = proposals(it -> it.doubt().isEmpty()
+        && !failed.containsKey(it.key())
+        && outcome.much(current, values(it)).isEmpty());
+    boolean much =
+        !sure.isEmpty() && outcome.much(Book.of(verdict.file(), settled(sure))).isPresent();
+    return much
+        ? sure.stream().filter(it -> !outcome.isMoved(current, values(it))).toList()
+        : sure;
+  }
+
+  private Map<Address, Value> values(Proposal proposal) {
+    return Proposal.isStale(proposal.finding())
+        ? Map.of()
+        : current.reckoning().values(proposal.finding().fix());
+  }
+
+  /** Makes these changes, or as many of them as are right; whether that was any. */
+  private boolean take(List<Proposal> proposals) {
+    if (proposals.isEmpty()) {
       return false;
     }
-    Verdict together = tried(remedies);
-    boolean right = isRight(remedies, together);
-    Map<Finding, Remedial> good =
-        right ? remedies : remedies.size() > MOST ? Map.of() : alone(remedies);
-    good.forEach(this::take);
-    remedies.keySet().stream()
-        .filter(finding -> !good.containsKey(finding))
-        .forEach(finding -> doubted.add(key(finding)));
-    current = original.after(Calculation.settled(original, edits));
-    verdict = right ? together : pass.apply(current);
-    return !good.isEmpty();
-  }
-
-  private Map<Finding, Remedial> remedies() {
-    Book book = Book.of(verdict.file(), current);
-    Map<Finding, Remedial> remedies = new LinkedHashMap<>();
-    for (Finding finding : verdict.findings()) {
-      boolean latent = finding.info().id().endsWith("-latent");
-      if ((finding.isError() || latent) && !doubted.contains(key(finding))) {
-        Remedial.of(book, rulebook, finding).ifPresent(it -> remedies.put(finding, it));
-      }
+    Optional<Verdict> then = right(proposals);
+    if (then.isPresent()) {
+      made(proposals, then.get());
+      return true;
     }
-    return remedies;
+    if (proposals.size() == 1) {
+      return false;
+    }
+    int half = proposals.size() / 2;
+    boolean some = take(proposals.subList(0, half));
+    return take(proposals.subList(half, proposals.size())) || some;
   }
 
-  private static String key(Finding finding) {
-    return finding.info().id() + " " + finding.where();
+  /** The workbook with these changes and the values that follow. */
+  private Workbook settled(List<Proposal> proposals) {
+    List<Edit> made = proposals.stream().flatMap(it -> it.edits().stream()).toList();
+    Workbook now = current.workbook();
+    return now.after(Calculation.settled(now, made));
   }
 
-  /** Those that are right each by itself. */
-  private Map<Finding, Remedial> alone(Map<Finding, Remedial> remedies) {
-    Map<Finding, Remedial> good = new LinkedHashMap<>();
-    remedies.forEach((finding, remedy) -> {
-      Map<Finding, Remedial> one = Map.of(finding, remedy);
-      if (isRight(one, tried(one))) {
-        good.put(finding, remedy);
-      }
-    });
-    return good;
+  /** What the pass says with these; nothing where it says more than before, or the same, or the total is not explained. */
+  private Optional<Verdict> right(List<Proposal> proposals) {
+    Workbook changed = settled(proposals);
+    Verdict then = pass.apply(changed);
+    Set<String> allowed = allowed(proposals);
+    Map<Address, Severity> known = known(proposals);
+    Optional<Finding> wrong = then.said().stream()
+        .filter(it -> !allowed.contains(Proposal.key(it)) && !Proposal.isRuleMissing(it))
+        .filter(it -> Folding.cell(it)
+            .map(known::get)
+            .filter(weight -> weight.compareTo(it.info().severity()) >= 0)
+            .isEmpty())
+        .findFirst();
+    boolean explained = outcome.isExplained(
+        current,
+        Book.of(then.file(), changed),
+        proposals.stream().map(this::values).toList());
+    if (proposals.size() == 1 && (wrong.isPresent() || !explained)) {
+      failed.put(
+          proposals.get(0).key(),
+          wrong
+              .map(it -> "with it verify would say " + it.info().id() + " at " + it.where())
+              .orElse("it moves the total by more than it is worth"));
+    }
+    return wrong.isEmpty() && explained ? Optional.of(then) : Optional.empty();
   }
 
-  /** What the pass says with these. */
-  private Verdict tried(Map<Finding, Remedial> remedies) {
-    List<Edit> edited =
-        remedies.values().stream().flatMap(it -> it.edits().stream()).toList();
-    return pass.apply(current.after(Calculation.settled(current, edited)));
+  /** What the pass may go on saying: all that it says now, but for errors in the cells that are put right. */
+  private Set<String> allowed(List<Proposal> proposals) {
+    Set<String> allowed = keys(verdict);
+    proposals.forEach(it -> allowed.remove(it.key()));
+    Set<Address> touched =
+        proposals.stream().flatMap(it -> it.cells().stream()).collect(Collectors.toSet());
+    verdict.said().stream()
+        .filter(it -> it.isError() && Folding.cell(it).filter(touched::contains).isPresent())
+        .forEach(it -> allowed.remove(Proposal.key(it)));
+    return allowed;
   }
 
-  /** Whether the pass is silent where it spoke, and says nothing that it did not say before. */
-  private boolean isRight(Map<Finding, Remedial> remedies, Verdict then) {
-    Set<String> before = keys(verdict);
-    remedies.keySet().forEach(finding -> before.remove(key(finding)));
-    return before.containsAll(keys(then));
+  /** The other cells of which something is said, and how grave: that more checks say as much then is nothing new. */
+  private Map<Address, Severity> known(List<Proposal> proposals) {
+    Map<Address, Severity> known = new HashMap<>();
+    verdict.said().forEach(it -> Folding.cell(it)
+        .ifPresent(cell -> known.merge(
+            cell, it.info().severity(), (one, other) -> one.compareTo(other) >= 0 ? one : other)));
+    proposals.forEach(it -> it.cells().forEach(known::remove));
+    return known;
   }
 
   private static Set<String> keys(Verdict verdict) {
     Set<String> keys = new HashSet<>();
-    verdict.findings().stream()
-        .filter(finding ->
-            finding.info().severity() != Severity.NOTE || finding.info().id().endsWith("-latent"))
-        .forEach(finding -> keys.add(key(finding)));
+    verdict.said().forEach(finding -> keys.add(Proposal.key(finding)));
+    verdict.findings().forEach(finding -> keys.add(Proposal.key(finding)));
     return keys;
   }
 
-  private void take(Finding finding, Remedial remedy) {
-    edits.addAll(remedy.edits());
-    Workbook then = current.after(Calculation.settled(current, remedy.edits()));
-    remedy
-        .cells()
-        .forEach(cell -> changes.merge(
-            cell,
-            change(original.cell(cell), then.cell(cell), cell, finding.info().id()),
-            (one, later) -> new Change(cell, one.before(), later.after(), one.check())));
-  }
-
-  /** Where the formula stays, what it shows changes. */
-  private static Change change(Cell before, Cell after, Address cell, String check) {
-    boolean same = before.isFormula() && before.formula().equals(after.formula());
-    return same
-        ? new Change(cell, Shown.of(before.stored()), Shown.of(after.stored()), check)
-        : new Change(cell, Shown.cell(before), Shown.cell(after), check);
+  private void made(List<Proposal> proposals, Verdict then) {
+    Workbook changed = settled(proposals);
+    for (Proposal proposal : proposals) {
+      edits.addAll(proposal.edits());
+      proposal.cells().stream()
+          .map(cell -> proposal.change(original.cell(cell), changed.cell(cell), cell))
+          .filter(change -> !change.before().equals(change.after()))
+          .forEach(change -> changes.put(change.cell(), change));
+    }
+    verdict = then;
+    current = Book.of(then.file(), changed);
   }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Severity;
 import squaresheet.sheet.Content;
 
@@ -32,6 +33,7 @@ final class DecimalCommaText implements Check<TypedCell> {
     String point = cell.text().replace(',', '.');
     String says = "is the text '" + cell.text()
         + "', which this workbook does not take as a number; it must be " + point;
-    return Says.about(INFO, cell.book(), cell.at(), point, says);
+    return Says.about(INFO, cell.book(), cell.at(), point, says)
+        .with(Fix.number(cell.at(), Double.parseDouble(point)));
   }
 }

@@ -7,6 +7,7 @@ import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Severity;
+import squaresheet.formula.Value;
 import squaresheet.sheet.Content;
 import squaresheet.tape.TapeReader;
 import squaresheet.tape.TapeUnit;
@@ -41,9 +42,10 @@ final class FeetInchesText implements Check<TypedCell> {
   }
 
   private static Finding says(TypedCell cell, Length length) {
-    String feet = Shown.number(length.toFeet());
+    double feet = length.toFeet();
     String says = "is the text '" + cell.text()
-        + "', which formulas here cannot compute with; in decimal feet it is " + feet;
-    return Says.about(INFO, cell.book(), cell.at(), feet, says);
+        + "', which formulas here cannot compute with; in decimal feet it is "
+        + Shown.number(feet);
+    return Says.about(INFO, cell.book(), cell.at(), new Value.Number(feet), says);
   }
 }

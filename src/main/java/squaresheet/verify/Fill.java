@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
+import squaresheet.finding.Fix;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 import squaresheet.formula.Value;
@@ -70,6 +71,11 @@ record Fill(Table table, Table.Form form) {
   /** What that formula would come to. */
   Value expected(int along) {
     return book().reckoning().evaluate(wanted(along), at(along));
+  }
+
+  /** The item's formula put back. */
+  Fix fix(int along) {
+    return Fix.formula(at(along), wanted(along).toFile());
   }
 
   /** Whether each item's formula reads the item before it, as in a running total, whose first item is a seed. */

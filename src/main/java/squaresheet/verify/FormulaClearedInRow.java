@@ -39,6 +39,7 @@ final class FormulaClearedInRow implements Check<Fill> {
   private static Finding says(Fill fill, int along) {
     String says = "is blank, but " + fill.others() + " have a formula here; =" + fill.wanted(along)
         + " makes " + Shown.of(fill.expected(along));
-    return Says.about(INFO, fill.book(), fill.at(along), fill.expected(along), says);
+    return Says.about(INFO, fill.book(), fill.at(along), fill.expected(along), says)
+        .with(fill.fix(along));
   }
 }

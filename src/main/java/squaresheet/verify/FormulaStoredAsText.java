@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Value;
@@ -40,6 +41,7 @@ final class FormulaStoredAsText implements Check<TypedCell> {
     Value value = cell.book().reckoning().evaluate(formula, cell.at());
     String says = "is the text '" + cell.text() + "', so it counts as 0; as a formula it makes "
         + Shown.of(value) + " (set the cell's format to a number, then type it again)";
-    return Says.about(INFO, cell.book(), cell.at(), value, says);
+    return Says.about(INFO, cell.book(), cell.at(), value, says)
+        .with(Fix.formula(cell.at(), formula.toFile()));
   }
 }

@@ -53,6 +53,6 @@ final class GhostRow implements Check<Table> {
     String says = "makes " + Shown.of(fill.book().value(fill.at(along))) + " in "
         + fill.table().axis().line() + " " + fill.table().axis().name(along)
         + ", which has no name, and a total counts it; the formulas were filled past the data";
-    return Says.about(INFO, fill.book(), fill.at(along), "0", says);
+    return Says.about(INFO, fill.book(), fill.at(along), new Value.Number(0), says);
   }
 }

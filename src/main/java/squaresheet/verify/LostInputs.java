@@ -216,13 +216,7 @@ final class LostInputs {
             ? ""
             : "; " + Says.count(count, "more finding") + (count == 1 ? " follows" : " follow")
                 + " from it and " + (count == 1 ? "is" : "are") + " not listed");
-    Finding told = new Finding(
-        finding.info(),
-        finding.where(),
-        finding.found(),
-        finding.expected(),
-        says,
-        finding.worth());
+    Finding told = finding.saying(says);
     String worth = new Worth(book, model).hanging(roots.get(finding), behind.get(finding));
     return worth.isEmpty() || !told.worth().isEmpty() ? told : told.worth(worth);
   }

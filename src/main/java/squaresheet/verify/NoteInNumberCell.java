@@ -35,6 +35,7 @@ final class NoteInNumberCell implements Check<TypedCell> {
     String says =
         "is the text '" + cell.text() + "', not a number: SUM leaves it out and other formulas"
             + " fail; type the number alone and keep the word for the heading or a note";
-    return Says.about(INFO, cell.book(), cell.at(), number, says);
+    return Says.about(INFO, cell.book(), cell.at(), number, says)
+        .with(TextInNumbers.put(cell, number));
   }
 }

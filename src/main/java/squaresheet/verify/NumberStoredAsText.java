@@ -33,6 +33,6 @@ final class NumberStoredAsText implements Check<TypedCell> {
     String says =
         "is the text '" + cell.text() + "', not a number: SUM leaves it out while other formulas"
             + " compute with it; type the number again in a cell with a number format";
-    return Says.about(INFO, cell.book(), cell.at(), bare, says);
+    return Says.about(INFO, cell.book(), cell.at(), bare, says).with(TextInNumbers.put(cell, bare));
   }
 }

@@ -33,6 +33,7 @@ final class OddConstantInRun implements Check<Fill> {
     String says = "is =" + odd.formula() + " with " + Shown.number(found.value()) + " in it, but "
         + fill.others() + " have " + Shown.number(wanted.value()) + "; with that it makes "
         + Shown.of(fill.expected(odd.along()));
-    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says);
+    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says)
+        .with(fill.fix(odd.along()));
   }
 }

@@ -87,6 +87,7 @@ final class OddFormulaInRun implements Check<Fill> {
     Fill fill = odd.fill();
     String says = "is =" + odd.formula() + ", but " + fill.others() + " have ="
         + fill.wanted(odd.along()) + " here, which makes " + Shown.of(fill.expected(odd.along()));
-    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says);
+    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says)
+        .with(fill.fix(odd.along()));
   }
 }

@@ -69,7 +69,10 @@ final class Pass {
     subjects.put(SummaryCell.class, model.stream().flatMap(SummaryCell::of));
     subjects.put(Allowance.class, model.stream().flatMap(Allowance::of));
     subjects.put(Modelled.class, model.stream().flatMap(it -> it.cells().values().stream()));
+    int read = said.size();
     Stream.concat(Checks.ofAnyWorkbook().stream(), Checks.ofJobs().stream()).forEach(this::ask);
+    model.flatMap(Rewritten::of).ifPresent(it -> said.subList(read, said.size())
+        .replaceAll(it::restoring));
     MoneyPath path = MoneyPath.of(book, model);
     List<Finding> left = new LostInputs(
             book, model, job.findings(), LostInputs.consequences(Checks.ofJobs()))
@@ -92,6 +95,6 @@ final class Pass {
     book.looks().again();
     List<Finding> kept = folded.stream().map(worth::of).toList();
     book.looks().free();
-    return new Verdict(book.file(), kept, tallies, path, total);
+    return new Verdict(book.file(), kept, said, tallies, path, total);
   }
 }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Read;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
@@ -86,8 +87,24 @@ record PitchCell(TypedCell cell, boolean inTable) {
     return BECAME.contains(info.id()) || (asRise && isAlone(info))
         ? said(info)
             .map(finding -> new Finding(
-                info, finding.where(), finding.found(), finding.expected(), finding.says(), ""))
+                info,
+                finding.where(),
+                finding.found(),
+                finding.expected(),
+                finding.says(),
+                "",
+                finding.expected().isEmpty() ? Fix.NONE : fix()))
         : Stream.empty();
+  }
+
+  /** The pitch as the reader takes it, as a number that does not look like a date. */
+  private Fix fix() {
+    return read()
+        .value()
+        .map(it -> it.rise().doubleValue())
+        .map(rise ->
+            cell.cell().isDate() ? Fix.numberForDay(cell.at(), rise) : Fix.number(cell.at(), rise))
+        .orElse(Fix.NONE);
   }
 
   private Stream<Finding> said(CheckInfo info) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Node;
 import squaresheet.sheet.Address;
@@ -63,6 +64,7 @@ final class PitchTextComputed implements Check<TypedCell> {
     String says = "is the text '" + cell.text() + "', which " + reader
         + " computes with: spreadsheet programs read it as a day of December, some tens of thousands, as"
         + " a time, a part of one, or as an error; type " + rise + " in a column of rises per 12";
-    return Says.about(INFO, cell.book(), cell.at(), rise, says);
+    return Says.about(INFO, cell.book(), cell.at(), rise, says)
+        .with(Fix.number(cell.at(), Double.parseDouble(rise)));
   }
 }

@@ -1,12 +1,15 @@
 package squaresheet.verify;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
+import squaresheet.finding.Fix;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Formula;
 import squaresheet.formula.Node;
 import squaresheet.formula.Scope;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
+import squaresheet.sheet.Edit;
 
 /**
  * The values of a workbook's cells, worked out anew from what is typed, as it stands or as it would be if some cells held
@@ -19,6 +22,20 @@ record Reckoning(Calculation calculation) {
   /** The values as they would be if these cells held something else. */
   Reckoning putting(Map<Address, Value> other) {
     return new Reckoning(calculation.putting(other));
+  }
+
+  /** What the cells of a remedy would hold, each formula worked out with what is put before it. */
+  Map<Address, Value> values(Fix fix) {
+    Map<Address, Value> put = new LinkedHashMap<>();
+    for (Edit edit : fix.edits()) {
+      if (edit instanceof Edit.SetContent content) {
+        put.put(content.cell(), Value.of(content.content()));
+      } else if (edit instanceof Edit.SetFormula formula) {
+        Reckoning so = put.isEmpty() ? this : putting(put);
+        put.put(formula.cell(), so.evaluate(Formula.of(formula.formula()), formula.cell()));
+      }
+    }
+    return put;
   }
 
   /** What the formula would come to in this cell. */

@@ -30,6 +30,7 @@ final class ReferenceOffByOne implements Check<Fill> {
     String says = "reads " + found + ", but " + fill.others() + " read their own "
         + fill.table().axis().line() + ", which is " + wanted + " here and makes "
         + Shown.of(fill.expected(odd.along()));
-    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says);
+    return Says.about(INFO, fill.book(), fill.at(odd.along()), fill.expected(odd.along()), says)
+        .with(fill.fix(odd.along()));
   }
 }

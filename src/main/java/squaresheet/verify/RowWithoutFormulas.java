@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Value;
 
@@ -59,6 +60,10 @@ final class RowWithoutFormulas implements Check<Table> {
         + Says.count(table.forms().size(), "formula") + " of the other "
         + table.axis().line()
         + "s, so it counts for nothing; copy them from the " + table.axis().line() + " above";
-    return Says.about(INFO, table.tab().book(), first.at(along), "=" + first.wanted(along), says);
+    return Says.about(INFO, table.tab().book(), first.at(along), "=" + first.wanted(along), says)
+        .with(table.fills().stream()
+            .filter(fill -> fill.cell(along).isBlank())
+            .map(fill -> fill.fix(along))
+            .reduce(Fix.NONE, Fix::and));
   }
 }

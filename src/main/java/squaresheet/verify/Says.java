@@ -2,6 +2,7 @@ package squaresheet.verify;
 
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
 
@@ -10,9 +11,12 @@ final class Says {
 
   private Says() {}
 
-  /** About a cell that holds something else than it should. */
+  /** About a cell that holds something else than it should; a number that it should hold puts it right. */
   static Finding about(CheckInfo info, Book book, Address at, Value expected, String says) {
-    return about(info, book, at, Shown.of(expected), says);
+    Finding finding = about(info, book, at, Shown.of(expected), says);
+    return expected instanceof Value.Number number
+        ? finding.with(Fix.number(at, number.value()))
+        : finding;
   }
 
   /** About a cell; what it should hold is put in words, or empty where it is not known. */

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import squaresheet.finding.Check;
 import squaresheet.finding.CheckInfo;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Fix;
 import squaresheet.finding.Severity;
 import squaresheet.formula.Value;
 import squaresheet.sheet.Address;
@@ -57,6 +58,14 @@ final class StaleValue implements Check<FormulaCell> {
                 + " old too")
         + "; recalculate the workbook and save it";
     return new Finding(
-        INFO, cell.where(), Shown.of(cell.cell().stored()), Shown.of(cell.value()), says, "");
+        INFO,
+        cell.where(),
+        Shown.of(cell.cell().stored()),
+        Shown.of(cell.value()),
+        says,
+        "",
+        cell.value() instanceof Value.Fault
+            ? Fix.NONE
+            : Fix.formula(cell.at(), cell.cell().formula()));
   }
 }

@@ -1,6 +1,7 @@
 package squaresheet.verify;
 
 import java.util.stream.IntStream;
+import squaresheet.finding.Fix;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Ref;
 
@@ -17,6 +18,13 @@ final class TextInNumbers {
         && !isLookedUp(cell)
         && !Words.isCode(cell.heading())
         && mostAreNumbers(cell);
+  }
+
+  /** The number that the text spells, in its place; nothing where it spells none. */
+  static Fix put(TypedCell cell, String number) {
+    return number.matches("[-+]?\\d+(\\.\\d+)?")
+        ? Fix.number(cell.at(), Double.parseDouble(number))
+        : Fix.NONE;
   }
 
   private static boolean mostAreNumbers(TypedCell cell) {

@@ -32,6 +32,7 @@ final class TypedOverFormula implements Check<Fill> {
     String says = "is a typed " + Shown.number(typed.value()) + ", but " + fill.others()
         + " have the formula " + "=" + fill.wanted(typed.along()) + " here, which makes "
         + Shown.of(expected);
-    return Says.about(INFO, fill.book(), fill.at(typed.along()), expected, says);
+    return Says.about(INFO, fill.book(), fill.at(typed.along()), expected, says)
+        .with(fill.fix(typed.along()));
   }
 }

@@ -31,6 +31,7 @@ final class TypedOverFormulaLatent implements Check<Fill> {
         + ", which is what the formula of " + fill.others()
         + " makes today; it will stay behind when an input changes: put ="
         + fill.wanted(typed.along());
-    return Says.about(INFO, fill.book(), fill.at(typed.along()), typed.expected(), says);
+    return Says.about(INFO, fill.book(), fill.at(typed.along()), typed.expected(), says)
+        .with(fill.fix(typed.along()));
   }
 }

@@ -16,6 +16,7 @@ public final class Verdict {
 
   private final String file;
   private final List<Finding> findings;
+  private final List<Finding> said;
   private final List<Tally> tallies;
   private final MoneyPath moneyPath;
   private final Optional<JobTotal> total;
@@ -24,21 +25,24 @@ public final class Verdict {
   Verdict(
       String file,
       List<Finding> findings,
+      List<Finding> said,
       List<Tally> tallies,
       MoneyPath moneyPath,
       Optional<JobTotal> total) {
-    this(file, findings, tallies, moneyPath, total, List.of());
+    this(file, findings, said, tallies, moneyPath, total, List.of());
   }
 
   private Verdict(
       String file,
       List<Finding> findings,
+      List<Finding> said,
       List<Tally> tallies,
       MoneyPath moneyPath,
       Optional<JobTotal> total,
       List<Finding> asked) {
     this.file = file;
     this.findings = List.copyOf(findings);
+    this.said = List.copyOf(said);
     this.tallies = List.copyOf(tallies);
     this.moneyPath = moneyPath;
     this.total = isPassed() ? total : Optional.empty();
@@ -47,7 +51,7 @@ public final class Verdict {
 
   /** The same with what has to be answered before there are totals. */
   Verdict asking(List<Finding> questions) {
-    return new Verdict(file, findings, tallies, moneyPath, total, questions);
+    return new Verdict(file, findings, said, tallies, moneyPath, total, questions);
   }
 
   /** The workbook's file name. */
@@ -58,6 +62,11 @@ public final class Verdict {
   /** What there is to say, one finding for one cause. */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** All that every check said, several of one cause among it. */
+  List<Finding> said() {
+    return said;
   }
 
   /** The findings of one weight. */

@@ -74,13 +74,9 @@ final class Worth {
   }
 
   private Finding worked(Finding finding) {
-    return Folding.cell(finding)
-        .map(cell -> new Remedy(book).of(finding, cell))
-        .filter(put -> !put.isEmpty())
-        .map(this::difference)
-        .filter(worth -> !worth.isEmpty())
-        .map(finding::worth)
-        .orElse(finding);
+    Map<Address, Value> put = book.reckoning().values(finding.fix());
+    String worth = put.isEmpty() ? "" : difference(put);
+    return worth.isEmpty() ? finding : finding.worth(worth);
   }
 
   /** What is ordered and charged now, against what it would be with these values put; empty where that is the same. */

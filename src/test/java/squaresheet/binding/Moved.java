@@ -12,7 +12,7 @@ import squaresheet.sheet.SheetBuilder;
 import squaresheet.sheet.Workbook;
 
 /** Does to a workbook what spreadsheet programs do when rows and columns are inserted and sheets renamed and reordered. */
-final class Moved {
+public final class Moved {
 
   /** A whole row or column ends here, and goes no further. */
   private static final int LAST_ROW = 1_048_575;
@@ -21,27 +21,27 @@ final class Moved {
 
   private final Workbook book;
 
-  Moved(Workbook book) {
+  public Moved(Workbook book) {
     this.book = book;
   }
 
-  Workbook insertRow(String sheet, int before) {
+  public Workbook insertRow(String sheet, int before) {
     return move(
         sheet, sheet, ref -> ref.row() >= before && ref.row() < LAST_ROW ? ref.plus(1, 0) : ref);
   }
 
-  Workbook insertColumn(String sheet, int before) {
+  public Workbook insertColumn(String sheet, int before) {
     return move(
         sheet,
         sheet,
         ref -> ref.column() >= before && ref.column() < LAST_COLUMN ? ref.plus(0, 1) : ref);
   }
 
-  Workbook rename(String sheet, String name) {
+  public Workbook rename(String sheet, String name) {
     return move(sheet, name, ref -> ref);
   }
 
-  Workbook reversed() {
+  public Workbook reversed() {
     List<Sheet> sheets = new ArrayList<>(book.sheets());
     java.util.Collections.reverse(sheets);
     return with(sheets, book.names());

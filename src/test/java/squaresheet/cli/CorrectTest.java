@@ -56,19 +56,40 @@ class CorrectTest {
   }
 
   @Test
-  void typed_over_formulas_and_a_waste_in_percent_are_put_right_in_a_copy() throws IOException {
+  void what_two_sources_agree_on_is_put_right_in_a_copy_and_the_rest_is_proposed()
+      throws IOException {
     Path file = birch();
     byte[] before = Files.readAllBytes(file);
     Path to = folder.resolve("right.xlsx");
     Ran ran = Ran.of("correct", file.toString(), "-o", to.toString());
-    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(ran.exit()).as(ran.all()).isEqualTo(3);
     assertThat(ran.out())
         .contains(
-            "Takeoff!B11  12 -> 0.12  [waste-typed-as-percent]",
-            "Takeoff!J6  3.35 -> =I6/100  [typed-over-formula]",
             "Bid!E7  309 -> =B7*D7  [typed-over-formula]",
-            "Takeoff!I9  1500 -> =SUM(I4:I8)");
+            "2 cells put right, 3 not; every formula shows its new value",
+            "  Takeoff!B11  12 -> 0.12  [waste-typed-as-percent]: only one source says so",
+            "  Takeoff!J6  3.35 -> =I6/100  [typed-over-formula]: ");
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    assertThat(formula(to, "Bid", "E7")).isEqualTo("B7*D7");
+    assertThat(number(read(to), "Takeoff", Ref.parse("B11"))).isEqualTo(12);
+    assertThat(number(read(to), "Takeoff", Ref.parse("J6"))).isEqualTo(3.35);
+  }
+
+  @Test
+  void what_is_proposed_is_done_where_a_person_takes_it() throws IOException {
+    Path file = birch();
+    Path to = folder.resolve("right.xlsx");
+    Ran ran = Ran.of(
+        "correct",
+        file.toString(),
+        "-o",
+        to.toString(),
+        "--take",
+        "Takeoff!B11",
+        "--take",
+        "Takeoff!I6:J9");
+    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(ran.out()).contains("4 cells put right; every formula shows its new value");
     Ran again = Ran.of("verify", to.toString());
     assertThat(again.exit()).isZero();
     assertThat(again.out()).contains("0 findings");
@@ -84,6 +105,21 @@ class CorrectTest {
                 org.assertj.core.api.Assertions.within(1e-6))));
   }
 
+  @Test
+  void a_cell_where_nothing_is_proposed_cannot_be_taken() {
+    Path to = folder.resolve("right.xlsx");
+    Path file = birch();
+    Ran nothing = Ran.of("correct", file.toString(), "-o", to.toString(), "--take", "Bid!A1");
+    assertThat(nothing.exit()).isEqualTo(2);
+    assertThat(nothing.err())
+        .contains("there is nothing to take at Bid!A1: no change is proposed there, only at ");
+    Ran nowhere = Ran.of("correct", file.toString(), "-o", to.toString(), "--take", "E7");
+    assertThat(nowhere.exit()).isEqualTo(2);
+    assertThat(nowhere.err())
+        .contains("--take must name a cell of the workbook with its sheet, such as ", "is 'E7'");
+    assertThat(to).doesNotExist();
+  }
+
   private static double number(Workbook book, String sheet, Ref ref) {
     return ((Content.Numeric) book.cell(new Address(sheet, ref)).stored()).value();
   }
@@ -97,10 +133,11 @@ class CorrectTest {
         typed("Summary", "E8", 854.46));
     Path to = folder.resolve("right.xlsx");
     Ran ran = Ran.of("correct", file.toString(), "-o", to.toString());
-    assertThat(ran.exit()).as(ran.all()).isZero();
+    assertThat(ran.exit()).as(ran.all()).isEqualTo(3);
     assertThat(formula(to, "House", "D10")).isEqualTo("D6*D8/2");
-    assertThat(formula(to, "Shed", "B13")).isEqualTo("B10*COS(RADIANS(B9))");
     assertThat(formula(to, "Summary", "E8")).isEqualTo("B8*D8");
+    assertThat(ran.out()).contains("  Shed!B13  11 -> =B10*COS(RADIANS(B9))  [plane-value");
+    assertThat(number(read(to), "Shed", Ref.parse("B13"))).isEqualTo(11);
   }
 
   @Test
@@ -110,8 +147,19 @@ class CorrectTest {
     Path planted = folder.resolve("planted.xlsx");
     Planted.in(job, planted);
     Path to = folder.resolve("right.xlsx");
-    Ran ran = Ran.of("correct", planted.toString(), "-o", to.toString());
-    assertThat(ran.out()).contains("[setting-not-allowed]", "[typed-over-formula]");
+    Ran first = Ran.of("correct", planted.toString(), "-o", to.toString());
+    assertThat(first.exit()).as(first.all()).isEqualTo(3);
+    assertThat(first.out()).contains("2 cells put right, 1 not");
+    String waste = first
+        .out()
+        .lines()
+        .filter(line -> line.contains("  10 -> 0.1  ["))
+        .map(line -> line.strip().split(" ")[0])
+        .findFirst()
+        .orElseThrow();
+    Ran ran =
+        Ran.of("correct", planted.toString(), "-o", to.toString(), "--force", "--take", waste);
+    assertThat(ran.out()).contains("3 cells put right; every formula");
     Workbook before = read(job);
     Workbook after = read(to);
     List<String> differing = new ArrayList<>();
@@ -178,8 +226,16 @@ class CorrectTest {
             .toString(),
         "-o",
         marked.toString());
-    assertThat(Ran.of("correct", marked.toString(), "-o", right.toString()).exit())
-        .isZero();
+    Ran corrected = Ran.of(
+        "correct",
+        marked.toString(),
+        "-o",
+        right.toString(),
+        "--take",
+        "Takeoff!B11",
+        "--take",
+        "Takeoff!I6:J9");
+    assertThat(corrected.exit()).as(corrected.all()).isZero();
     Ran.of("mark", right.toString(), "-o", right.toString(), "--force");
     Workbook after = read(right);
     assertThat(after.sheet("Takeoff").orElseThrow().comments()).isEmpty();

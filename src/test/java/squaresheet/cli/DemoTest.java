@@ -30,6 +30,8 @@ class DemoTest {
         .contains(
             "Takeoff!C7  Back: eave  (empty) -> 44",
             "and every formula makes what the model makes",
+            "  Takeoff!N18  10 -> 0.1  [waste-typed-as-percent]: only one source says so",
+            "2 cells put right; every formula shows its new value",
             "Takeoff!N18  10 -> 0.1  [waste-typed-as-percent]",
             "Takeoff!M7  6.5 -> =L7/100  [typed-over-formula]",
             "roof-form.corrected.xlsx: 0 findings");

@@ -35,14 +35,14 @@ class CleanBooksTest {
    * @param name how it is laid out
    * @param fill types it
    */
-  private record Style(String name, Consumer<Workbook> fill) {}
+  record Style(String name, Consumer<Workbook> fill) {}
 
   private static Style style(String name, String... sheets) {
     return new Style(name, book -> Stream.of(sheets).forEach(text -> type(book, text)));
   }
 
   /** {@code Name}, then a line for each row, cells parted by bars; formulas begin with an equals sign. */
-  private static void type(Workbook book, String text) {
+  static void type(Workbook book, String text) {
     List<String> lines = text.lines().toList();
     Sheet sheet = book.createSheet(lines.get(0).strip());
     for (int at = 1; at < lines.size(); at++) {
@@ -69,7 +69,7 @@ class CleanBooksTest {
     }
   }
 
-  private static final List<Style> STYLES = List.of(
+  static final List<Style> STYLES = List.of(
       style("one list with subtotals among the amounts", """
           Bid
           Item|Qty|Unit|Price|Amount
