@@ -11,11 +11,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import squaresheet.finding.Finding;
+import squaresheet.finding.Read;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Corrections;
+import squaresheet.verify.Verdict;
 import squaresheet.verify.Verify;
 import squaresheet.xlsx.Existing;
+import squaresheet.xlsx.Saved;
 import squaresheet.xlsx.Xlsx;
 
 /** Puts right in a copy what the verify pass finds wrong, as far as that is sure. */
@@ -81,28 +84,35 @@ final class CorrectCommand implements Callable<Integer> {
 
   /** Writes the copy somewhere else, reads it and verifies it: what it would say that is new must not leave here. */
   private void tryOut(Corrections corrections, Rulebook rulebook) {
-    Path folder = null;
+    List<Finding> told;
     try {
-      folder = Files.createTempDirectory("squaresheet");
+      Path folder = Files.createTempDirectory("squaresheet");
       Path copy = folder.resolve(Books.name(file));
-      Xlsx.edit(file, corrections.edits(), copy, Existing.REFUSE);
-      List<Finding> told = corrections.isNewIn(
-          Verify.of(Books.read(copy).value().orElseThrow(), Books.name(file), rulebook));
-      Files.deleteIfExists(copy);
-      if (!told.isEmpty()) {
-        console.say(told);
-        throw new CannotBeDone(
-            Exit.FAILED,
-            "with these changes written, verify says something new; nothing was written");
+      try {
+        told = corrections.isNewIn(written(corrections, copy, rulebook));
+      } finally {
+        Files.deleteIfExists(copy);
+        Files.delete(folder);
       }
     } catch (IOException unwritable) {
       throw new CannotBeDone(
-          Exit.FAILED, "the changes could not be tried out: " + unwritable.getMessage());
-    } finally {
-      if (folder != null) {
-        folder.toFile().delete();
-      }
+          Exit.FAILED,
+          "the changes could not be tried out, because the folder for temporary files cannot be written");
     }
+    if (!told.isEmpty()) {
+      console.say(told);
+      throw new CannotBeDone(
+          Exit.FAILED,
+          "with these changes written, verify says something new; nothing was written");
+    }
+  }
+
+  private Verdict written(Corrections corrections, Path copy, Rulebook rulebook) {
+    Read<Saved> saved = Xlsx.edit(file, corrections.edits(), copy, Existing.REFUSE);
+    if (saved.value().isEmpty()) {
+      throw new CannotBeDone(Exit.FAILED, saved.findings().get(0).says());
+    }
+    return Verify.of(Books.read(copy).value().orElseThrow(), Books.name(file), rulebook);
   }
 
   private void sayWhatIsLeft(Corrections corrections) {
