@@ -32,7 +32,7 @@ final class Saving {
   /** Ends the command before anything is written, where one of these files is there and is to stay. */
   void refuse(List<Path> files) {
     files.stream()
-        .filter(file -> existing == Existing.REFUSE && Files.exists(file))
+        .filter(file -> existing == Existing.REFUSE && Files.isRegularFile(file))
         .findFirst()
         .ifPresent(file -> {
           throw new CannotBeDone(

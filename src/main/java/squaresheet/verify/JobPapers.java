@@ -38,7 +38,7 @@ public final class JobPapers {
     JobSubjects job = new JobSubjects(book);
     Optional<Model> model = job.model(rulebook);
     return model
-        .map(it -> Read.of(new JobPapers(it, new Pass(book).run(rulebook))))
+        .map(it -> Read.of(new JobPapers(it, Verify.of(workbook, file, rulebook))))
         .orElseGet(() -> Read.nothing(job.findings()));
   }
 
