@@ -13,6 +13,7 @@ enum Complaint {
   NOT_A_NUMBER("text-in-number-cell", Severity.ERROR, "A number cell holds text"),
   FAULT("error-in-input-cell", Severity.ERROR, "An input cell holds a spreadsheet error"),
   ROW_UNREAD("row-not-read", Severity.ERROR, "A row could not be read"),
+  SMALLER_UNIT("bare-number-too-large", Severity.ERROR, "A bare number fits a smaller unit"),
   ROW_WAITS(
       "row-waits-for-plane", Severity.NOTE, "A row belongs to a plane that could not be read"),
   WORDS_LEFT("words-not-read", Severity.NOTE, "Words under the tables are not read"),
@@ -23,6 +24,9 @@ enum Complaint {
   MEASURED_UNSAID(
       "measured-how-unsaid", Severity.WARNING, "It is not said how a plane was measured"),
   EDGE_UNPLACED("edge-not-placed", Severity.WARNING, "A taped edge finds no side of its plane"),
+  CORNER_UNPLACED("corner-not-placed", Severity.WARNING, "A corner belongs to no plane"),
+  QUOTE_OPEN(
+      "quote-not-closed", Severity.WARNING, "A quotation mark opens a cell and does not close it"),
   NOTHING_THERE("nothing-to-read", Severity.ERROR, "The file holds nothing to read"),
   NOT_BOUND("not-bound", Severity.NOTE, "A part of the workbook is not bound and not checked"),
   BINDING_STALE(
@@ -40,6 +44,16 @@ enum Complaint {
       "format-is-newer",
       Severity.ERROR,
       "The workbook was written in a newer format than is known"),
+  UNREAD_OPEN(
+      "unread-row-not-answered",
+      Severity.ERROR,
+      "A row of the tape sheet is neither in nor left out"),
+  UNREAD_GONE(
+      "unread-rows-gone", Severity.ERROR, "Rows that could not be read are no longer listed"),
+  UNREAD_LEFT_OUT(
+      "unread-row-left-out", Severity.NOTE, "A row of the tape sheet is left out on purpose"),
+  ANSWER_NOT_HELD(
+      "unread-row-not-typed", Severity.ERROR, "A row is said to be typed in, but is not there"),
   MAPPING_LINE("mapping-line-unread", Severity.ERROR, "A line of the mapping could not be read");
 
   private final String id;

@@ -71,7 +71,7 @@ final class EstimatorPlanes {
   private void plane(int row) {
     RowReader reader = new RowReader(table, row, tape);
     if (has("shape") && !reader.isBlank("shape") && has("measured") && has("pitch")) {
-      new PlaneRow(reader, Map.of()).read().ifPresent(it -> planes.put(row, it));
+      new PlaneRow(reader, new CornerLists()).read().ifPresent(it -> planes.put(row, it));
     } else {
       reader
           .text("plane")

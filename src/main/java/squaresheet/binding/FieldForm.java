@@ -1,11 +1,14 @@
 package squaresheet.binding;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import squaresheet.paper.Drawing;
 import squaresheet.paper.Drawings;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Opening;
 import squaresheet.sheet.Block;
+import squaresheet.sheet.Content;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet;
 import squaresheet.sheet.DraftSheet.Entry;
@@ -14,6 +17,8 @@ import squaresheet.sheet.DraftSheet.Print;
 import squaresheet.sheet.Ref;
 import squaresheet.sheet.Role;
 import squaresheet.sheet.Sheet;
+import squaresheet.takeoff.Rule;
+import squaresheet.takeoff.Rulebook;
 
 /** Draws the blank form: one sheet to fill in, one that says how. */
 final class FieldForm {
@@ -46,12 +51,45 @@ final class FieldForm {
       "Edges in order",
       "Remarks");
 
+  /** Where the second column of labels begins. */
+  private static final int SECOND = 5;
+
+  /** Settings that the form asks for; every other may be written under them by its label. */
+  private static final List<String> ASKED =
+      List.of("building_stories", "pipe_count", "waste_choice", "typed_waste", "nail_pattern");
+
+  private static final Set<Role> SAYING =
+      Set.of(Role.TITLE, Role.UNIT, Role.CAUTION, Role.TOTAL, Role.NOTE);
+
   private final Paper paper;
+  private final boolean pictured;
   private final Draft draft = new Draft();
   private int row;
 
   FieldForm(Paper paper) {
+    this(paper, true);
+  }
+
+  private FieldForm(Paper paper, boolean pictured) {
     this.paper = paper;
+    this.pictured = pictured;
+  }
+
+  /** What the form says to whoever fills it in, besides its labels and headings. */
+  static Set<String> prose() {
+    Draft words = new FieldForm(Paper.LETTER, false).draw();
+    Set<String> prose = new HashSet<>();
+    words.find(NAME).orElseThrow().entries().forEach((ref, entry) -> {
+      if (SAYING.contains(entry.role()) && entry.stored() instanceof Content.Text text) {
+        prose.add(text.value().strip());
+      }
+    });
+    words.find(HOW).orElseThrow().entries().forEach((ref, entry) -> {
+      if (entry.stored() instanceof Content.Text text) {
+        prose.add(text.value().strip());
+      }
+    });
+    return prose;
   }
 
   Draft draw() {
@@ -94,28 +132,47 @@ final class FieldForm {
 
   private void job(DraftSheet sheet) {
     title(sheet, "Job");
-    label(sheet, "Job name", "");
-    label(sheet, "Measured by", "");
-    label(sheet, "Date", "");
-    Ref unit = label(sheet, "Unit for bare numbers", "");
-    choice(sheet, unit, 1, List.of("feet", "inches", "metres", "millimetres"));
-    Ref mark = label(sheet, "Decimal mark", "");
-    choice(sheet, mark, 1, List.of("point", "comma"));
-    label(sheet, "Eave overhang past the wall", "");
-    label(sheet, "Layers to tear off", "");
-    label(sheet, "Code edition", "");
-    row++;
+    int first = row;
+    label(sheet, "Job name");
+    label(sheet, "Measured by");
+    label(sheet, "Date");
+    choice(
+        sheet,
+        label(sheet, "Unit for bare numbers"),
+        1,
+        List.of("feet", "inches", "metres", "millimetres"));
+    choice(sheet, label(sheet, "Decimal mark"), 1, List.of("point", "comma"));
+    label(sheet, "Eave overhang past the wall");
+    label(sheet, "Layers to tear off");
+    label(sheet, "Code edition");
+    int last = row;
+    row = first;
+    SettingsSheet.CUSTOMER.forEach(name -> label(sheet, SECOND, SettingsSheet.LABELS.get(name)));
+    ASKED.forEach(name -> Rulebook.standard().rule(name).ifPresent(rule -> setting(sheet, rule)));
+    row = Math.max(last, row) + 1;
+  }
+
+  /** A setting in the second column of labels, as the job workbook calls it. */
+  private void setting(DraftSheet sheet, Rule rule) {
+    Ref at = label(sheet, SECOND, rule.label());
+    if (!rule.choices().isEmpty()) {
+      choice(sheet, at, 1, rule.choices());
+    }
   }
 
   private void title(DraftSheet sheet, String text) {
     sheet.put(new Ref(row++, 0), Entry.text(text).as(Role.TOTAL));
   }
 
-  /** A label over two columns, so that long ones fit, and its box. */
-  private Ref label(DraftSheet sheet, String text, String value) {
-    Ref at = new Ref(row, 2);
-    sheet.put(new Ref(row, 0), Entry.text(text).as(Role.PLAIN));
-    sheet.put(at, Entries.input(value));
+  private Ref label(DraftSheet sheet, String text) {
+    return label(sheet, 0, text);
+  }
+
+  /** A label that begins in that column, so wide that long ones fit, and its box. */
+  private Ref label(DraftSheet sheet, int column, String text) {
+    Ref at = new Ref(row, column + (column == 0 ? 2 : 3));
+    sheet.put(new Ref(row, column), Entry.text(text).as(Role.PLAIN));
+    sheet.put(at, Entries.blankInput());
     sheet.put(at.plus(0, 1), Entries.blankInput());
     sheet.merge(new Block(at, at.plus(0, 1)));
     sheet.height(row++, HAND);
@@ -233,7 +290,7 @@ final class FieldForm {
 
   /** Two pictures beside each other under the table. */
   private void pictures(DraftSheet sheet) {
-    if (Drawing.obstacle().isPresent()) {
+    if (!pictured || Drawing.obstacle().isPresent()) {
       row++;
       return;
     }

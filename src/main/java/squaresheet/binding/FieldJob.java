@@ -11,6 +11,7 @@ import squaresheet.formula.Value;
 import squaresheet.job.Company;
 import squaresheet.job.JobCard;
 import squaresheet.job.JobInput;
+import squaresheet.job.Unread;
 import squaresheet.product.Selection;
 import squaresheet.takeoff.Rule;
 import squaresheet.takeoff.Rulebook;
@@ -23,9 +24,11 @@ final class FieldJob {
 
   private final FieldNotes notes;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Unread> unread = new ArrayList<>();
 
   FieldJob(FieldNotes notes) {
     this.notes = notes;
+    unread.addAll(notes.unread());
   }
 
   Read<JobInput> of(Company company) {
@@ -34,15 +37,21 @@ final class FieldJob {
         said("measured_by", ""),
         said("date", ""),
         notes.unit(),
-        said("number", ""));
+        said("number", ""),
+        new JobCard.Customer(said("customer", ""), said("site", ""), said("phone", "")));
     Map<String, Value> settings = new LinkedHashMap<>();
     notes.labels().forEach((property, label) -> setting(company.rulebook(), property)
         .filter(rule -> !label.text().isBlank())
         .flatMap(rule -> value(rule, label))
-        .ifPresent(value -> settings.put(SETTINGS.getOrDefault(property, property), value)));
+        .ifPresent(value -> settings.put(setting(property), value)));
     Selection selection = Selection.firstOfEach(company.catalogue());
-    return Read.of(new JobInput(card, notes.roof(), company, selection, settings), findings)
+    return Read.of(new JobInput(card, notes.roof(), company, selection, settings, unread), findings)
         .flatMap(JobInput::onTheSafeSide);
+  }
+
+  /** The setting that a label of that property gives. */
+  static String setting(String property) {
+    return SETTINGS.getOrDefault(property, property);
   }
 
   private String said(String property, String otherwise) {
@@ -54,14 +63,21 @@ final class FieldJob {
   }
 
   private static Optional<Rule> setting(Rulebook rulebook, String property) {
-    return rulebook
-        .rule(SETTINGS.getOrDefault(property, property))
-        .filter(rule -> rule.kind() == Rule.Kind.SETTING);
+    return rulebook.rule(setting(property)).filter(rule -> rule.kind() == Rule.Kind.SETTING);
   }
 
   private Optional<Value> value(Rule rule, FieldNotes.Label label) {
     Read<Value> read = new SettingReader(rule, label).read();
     findings.addAll(read.findings());
+    if (read.value().isEmpty()) {
+      unread.add(Unread.of(
+          label.where(),
+          Unread.Kind.SETTING,
+          rule.label(),
+          List.of(rule.label(), label.text()),
+          rule.label(),
+          read.findings().get(0).says()));
+    }
     return read.value();
   }
 }

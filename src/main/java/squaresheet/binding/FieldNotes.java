@@ -7,6 +7,7 @@ import squaresheet.finding.Read;
 import squaresheet.finding.Where;
 import squaresheet.job.Company;
 import squaresheet.job.JobInput;
+import squaresheet.job.Unread;
 import squaresheet.roof.RoofNotes;
 import squaresheet.tape.TapeReader;
 import squaresheet.tape.TapeUnit;
@@ -20,18 +21,21 @@ import squaresheet.tape.Written;
  * @param labels what stands beside the labels of the job, by property, such as {@code eave_overhang}
  * @param wording the lengths and pitches as the person wrote them, by item ({@code plane A}), then by property
  * @param unread the rows that could not be read
+ * @param remarks everything else that stands on the sheet
  */
 public record FieldNotes(
     RoofNotes roof,
     TapeUnit unit,
     Map<String, Label> labels,
     Map<String, Map<String, String>> wording,
-    List<Unread> unread) {
+    List<Unread> unread,
+    List<Remark> remarks) {
 
   public FieldNotes {
     labels = Map.copyOf(labels);
     wording = Map.copyOf(wording);
     unread = List.copyOf(unread);
+    remarks = List.copyOf(remarks);
   }
 
   /**
@@ -45,20 +49,13 @@ public record FieldNotes(
   public record Label(String text, Written written, TapeReader tape, Where where) {}
 
   /**
-   * A row that could not be read.
+   * Something that stands on the sheet and is used for nothing, kept for people.
    *
    * @param where its place
-   * @param table the table it stands in, such as {@code openings}
-   * @param written its cells as written, blank ones left out
-   * @param understood what was understood of it, in words
-   * @param why what kept it from being read
+   * @param about what it stands beside, such as {@code plane Front, Remarks} or the label before it
+   * @param text as written
    */
-  public record Unread(
-      Where where, String table, List<String> written, String understood, String why) {
-    public Unread {
-      written = List.copyOf(written);
-    }
-  }
+  public record Remark(Where where, String about, String text) {}
 
   /** The text beside a label, if it is there. */
   public Optional<String> text(String property) {

@@ -8,6 +8,7 @@ import squaresheet.finding.Where;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.DraftSheet.Paper;
 import squaresheet.sheet.Workbook;
+import squaresheet.takeoff.Rulebook;
 import squaresheet.tape.DateSystem;
 
 /**
@@ -25,18 +26,39 @@ public final class FieldSheet {
 
   /** Reads a filled field sheet from a workbook of that file name; text is read with the locale's decimal mark. */
   public static Read<FieldNotes> read(Workbook workbook, String file, Locale locale) {
+    return read(workbook, file, locale, Rulebook.standard());
+  }
+
+  /**
+   * Reads a filled field sheet from a workbook.
+   *
+   * @param rulebook the rules whose settings may be given on the sheet, by their labels
+   */
+  public static Read<FieldNotes> read(
+      Workbook workbook, String file, Locale locale, Rulebook rulebook) {
     DateSystem dates = workbook.date1904() ? DateSystem.SINCE_1904 : DateSystem.SINCE_1900;
     List<Grid> grids = workbook.sheets().stream()
         .map(sheet -> (Grid) new SheetGrid(file, sheet))
         .toList();
-    return new FieldReader(file, locale, dates, grids).read();
+    return new FieldReader(file, locale, dates, grids, rulebook).read();
   }
 
   /** Reads a filled field sheet from the text of a csv file of that name. */
   public static Read<FieldNotes> read(String csv, String file, Locale locale) {
+    return read(csv, file, locale, Rulebook.standard());
+  }
+
+  /**
+   * Reads a filled field sheet from the text of a csv file.
+   *
+   * @param rulebook the rules whose settings may be given on the sheet, by their labels
+   */
+  public static Read<FieldNotes> read(String csv, String file, Locale locale, Rulebook rulebook) {
     try {
-      List<Grid> grids = List.of(LineGrid.of(file, csv));
-      return new FieldReader(file, locale, DateSystem.SINCE_1900, grids).read();
+      LineGrid lines = LineGrid.of(file, csv);
+      FieldReader reader =
+          new FieldReader(file, locale, DateSystem.SINCE_1900, List.of(lines), rulebook);
+      return Read.of(lines, lines.findings()).flatMap(it -> reader.read());
     } catch (IllegalArgumentException broken) {
       return Read.nothing(Complaint.NOTHING_THERE.at(new Where.InFile(file), OwnWords.of(broken)));
     }

@@ -58,6 +58,23 @@ record FoundTable(
     return columns.stream().filter(column -> column.property().equals(property)).findFirst();
   }
 
+  /** Whether a cell of the sheet lies in the table, its headings included. */
+  boolean covers(int sheetRow, int sheetColumn) {
+    int across = isOnItsSide() ? sheetRow : sheetColumn;
+    int along = isOnItsSide() ? sheetColumn : sheetRow;
+    int end = rows.keySet().stream().reduce(heading, Math::max);
+    return along >= heading && along <= end && across >= first && across <= last;
+  }
+
+  /** What the column there means; empty where that is not known. */
+  String property(int at) {
+    return columns.stream()
+        .filter(column -> column.at() == at)
+        .map(FoundColumn::property)
+        .findFirst()
+        .orElse("");
+  }
+
   List<Integer> rows(Row kind) {
     return rows.entrySet().stream()
         .filter(entry -> entry.getValue() == kind)

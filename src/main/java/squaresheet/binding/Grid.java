@@ -1,6 +1,7 @@
 package squaresheet.binding;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -11,6 +12,17 @@ interface Grid {
 
   /** The name of the sheet or file. */
   String name();
+
+  /**
+   * A place on a grid.
+   *
+   * @param row 0 and up
+   * @param column 0 and up
+   */
+  record Place(int row, int column) {}
+
+  /** The places at which anything is to be seen. */
+  Stream<Place> filled();
 
   /** One more than the last row that holds anything. */
   int rows();
@@ -73,6 +85,11 @@ interface Grid {
     @Override
     public String name() {
       return upright.name();
+    }
+
+    @Override
+    public Stream<Place> filled() {
+      return upright.filled().map(place -> new Place(place.column(), place.row()));
     }
 
     @Override

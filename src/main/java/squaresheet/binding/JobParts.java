@@ -1,9 +1,11 @@
 package squaresheet.binding;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import squaresheet.courses.RoofLayout;
 import squaresheet.formula.Value;
@@ -11,6 +13,7 @@ import squaresheet.job.Company;
 import squaresheet.job.JobCard;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
+import squaresheet.job.Unread;
 import squaresheet.product.Catalogue;
 import squaresheet.product.Selection;
 import squaresheet.roof.Plane;
@@ -35,6 +38,7 @@ import squaresheet.tape.TapeUnit;
  * @param layout the courses laid out, if a shingle was chosen
  * @param given values for the job that come from elsewhere: settings typed, waste simulated
  * @param pricing prices, rates and terms
+ * @param unread what the tape sheet has beside that and could not be read
  */
 record JobParts(
     TapeUnit unit,
@@ -47,7 +51,8 @@ record JobParts(
     Rulebook rulebook,
     Optional<RoofLayout> layout,
     Map<String, Value> given,
-    Pricing pricing) {
+    Pricing pricing,
+    List<Unread> unread) {
 
   static JobParts of(JobInput input, JobResult result, Optional<FieldNotes> field) {
     Map<String, Value> given = new LinkedHashMap<>(result.input().settings());
@@ -69,7 +74,8 @@ record JobParts(
         company.rulebook(),
         result.layout(),
         given,
-        new Pricing(company.prices(), company.rates(), company.terms()));
+        new Pricing(company.prices(), company.rates(), company.terms()),
+        result.input().unread());
   }
 
   private static Map<String, String> labels(JobCard card) {
@@ -78,7 +84,10 @@ record JobParts(
         "job_number", card.number(),
         "job_measured_by", card.measuredBy(),
         "job_date", card.date(),
-        "job_unit", card.unit().word());
+        "job_unit", card.unit().word(),
+        "job_customer", card.customer().name(),
+        "job_address", card.customer().address(),
+        "job_phone", card.customer().phone());
   }
 
   /** Whether the roof was measured, and is typed and laid, in metres or millimetres. */
@@ -86,10 +95,11 @@ record JobParts(
     return unit == TapeUnit.METRES || unit == TapeUnit.MILLIMETRES;
   }
 
-  /** The planes as written that made planes. */
+  /** The planes as written that made planes; of two with one name only the first. */
   List<PlaneNotes> planes() {
+    Set<String> seen = new HashSet<>();
     return notes.planes().stream()
-        .filter(plane -> roof.plane(plane.id()).isPresent())
+        .filter(plane -> roof.plane(plane.id()).filter(it -> seen.add(it.id())).isPresent())
         .toList();
   }
 

@@ -71,7 +71,9 @@ final class JobReader {
     Format.newer(book, Format.JOB, new Where.InFile(file)).ifPresent(findings::add);
     missingTables();
     missingColumns();
-    RoofReader roof = new RoofReader(tape()).read(tables);
+    NamedRows rows = new NamedRows(file, names, values, findings);
+    UnreadRows unread = new UnreadRows(book, file, names, rows);
+    RoofReader roof = new RoofReader(tape()).missing(unread.planes()).read(tables);
     findings.addAll(roof.findings());
     Map<String, Value> settings = settings();
     Catalogue catalogue = catalogue();
@@ -79,12 +81,14 @@ final class JobReader {
     items.of(tables);
     findings.addAll(items.findings());
     items.estimate();
-    Pricing pricing = new PricingReader(new NamedRows(file, names, values, findings)).read();
+    Pricing pricing = new PricingReader(rows).read();
     findings.addAll(names.findings());
     Company company =
         new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
     RoofNotes notes = new RoofNotes(roof.planes(), tolerance(), roof.lost());
-    JobInput input = onTheSafeSide(new JobInput(card(), notes, company, selection, settings));
+    findings.addAll(unread.judge(notes, rulebook, settings));
+    JobInput input =
+        onTheSafeSide(new JobInput(card(), notes, company, selection, settings, unread.unread()));
     return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
   }
 
@@ -232,7 +236,12 @@ final class JobReader {
   private JobCard card() {
     TapeUnit unit = UnitWords.find(label("job_unit")).flatMap(Tape::unit).orElse(TapeUnit.FEET);
     return new JobCard(
-        label("job_name"), label("job_measured_by"), label("job_date"), unit, label("job_number"));
+        label("job_name"),
+        label("job_measured_by"),
+        label("job_date"),
+        unit,
+        label("job_number"),
+        new JobCard.Customer(label("job_customer"), label("job_address"), label("job_phone")));
   }
 
   private String label(String name) {

@@ -1,9 +1,13 @@
 package squaresheet.binding;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import squaresheet.finding.Read;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
+import squaresheet.sheet.Address;
 import squaresheet.sheet.Draft;
 import squaresheet.sheet.Workbook;
 import squaresheet.takeoff.Rulebook;
@@ -40,5 +44,31 @@ public final class JobWorkbook {
     boolean named =
         workbook.name("plane_name").isPresent() && workbook.name("pitch_rise").isPresent();
     return named || workbook.properties().containsKey(Format.JOB);
+  }
+
+  /**
+   * Where a job workbook is answered for the rows of the tape sheet that could not be read: by the name of the row, the cell of
+   * the answer and the cell of the reason.
+   */
+  public static Map<String, List<Address>> answers(Workbook workbook) {
+    NamedCells names = new NamedCells(workbook, "");
+    Map<String, List<Address>> answers = new LinkedHashMap<>();
+    names.block(NotReadSheet.KIND).ifPresent(block -> {
+      for (int row = 0; row < block.rows(); row++) {
+        String name = Cells.text(workbook.cell(at(names, NotReadSheet.CALLED, row)));
+        boolean isRow = !workbook.cell(at(names, NotReadSheet.KIND, row)).isBlank();
+        if (isRow) {
+          answers.put(
+              name,
+              List.of(at(names, NotReadSheet.ANSWER, row), at(names, NotReadSheet.REASON, row)));
+        }
+      }
+    });
+    return answers;
+  }
+
+  private static Address at(NamedCells names, String column, int row) {
+    Address first = names.cell(column).orElseThrow();
+    return new Address(first.sheet(), first.ref().plus(row, 0));
   }
 }

@@ -25,10 +25,13 @@ final class JobWriter {
     OwnRulesSheet.write(draft, parts.rulebook());
     prices();
     new LayoutSheet(parts, draft.sheet(LayoutSheet.NAME)).write(draft, planes);
+    if (!parts.unread().isEmpty()) {
+      NotReadSheet.write(draft, parts.unread());
+    }
     parts
         .field()
-        .filter(notes -> !notes.unread().isEmpty())
-        .ifPresent(notes -> NotReadSheet.write(draft.sheet(NotReadSheet.NAME), notes.unread()));
+        .filter(notes -> !notes.remarks().isEmpty())
+        .ifPresent(notes -> RemarksSheet.write(draft, notes.remarks()));
     Cautions.write(draft.sheet(Cautions.NAME));
     new SummarySheet(parts, summary).write();
     DraftValues.store(draft);

@@ -8,6 +8,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Cell;
@@ -18,10 +21,13 @@ final class LineGrid implements Grid {
 
   private final String file;
   private final List<CsvRecord> lines;
+  /** The lines on which a quotation mark stood that would have taken rows into one cell. */
+  private final List<Long> openQuotes;
 
-  private LineGrid(String file, List<CsvRecord> lines) {
+  private LineGrid(String file, List<CsvRecord> lines, List<Long> openQuotes) {
     this.file = file;
     this.lines = lines;
+    this.openQuotes = List.copyOf(openQuotes);
   }
 
   /**
@@ -32,11 +38,12 @@ final class LineGrid implements Grid {
    */
   static LineGrid of(String file, String text) {
     String plain = text.replace("\uFEFF", "");
-    LineGrid widest = new LineGrid(file, List.of());
+    LineGrid widest = new LineGrid(file, List.of(), List.of());
     IllegalArgumentException refused = null;
     for (char separator : new char[] {',', ';', '\t'}) {
       try {
-        LineGrid grid = new LineGrid(file, lines(plain, separator));
+        OpenQuotes mended = new OpenQuotes(plain, separator);
+        LineGrid grid = new LineGrid(file, lines(mended.text(), separator), mended.lines());
         widest = grid.cells() > widest.cells() ? grid : widest;
       } catch (IllegalArgumentException broken) {
         refused = refused == null ? broken : refused;
@@ -63,6 +70,16 @@ final class LineGrid implements Grid {
     }
   }
 
+  /** What there is to say of the text as a whole. */
+  List<Finding> findings() {
+    return openQuotes.stream()
+        .map(line -> Complaint.QUOTE_OPEN.at(
+            new Where.InLine(file, line, ""),
+            "a quotation mark that opens a cell must close it too, but this one does not; it is left out, and the lines"
+                + " under it are read as rows of their own"))
+        .toList();
+  }
+
   private long cells() {
     return lines.stream().mapToLong(CsvRecord::getFieldCount).sum();
   }
@@ -70,6 +87,15 @@ final class LineGrid implements Grid {
   @Override
   public String name() {
     return file;
+  }
+
+  @Override
+  public Stream<Place> filled() {
+    return IntStream.range(0, rows())
+        .boxed()
+        .flatMap(row -> IntStream.range(0, lines.get(row).getFieldCount())
+            .mapToObj(column -> new Place(row, column)))
+        .filter(place -> !isBlank(place.row(), place.column()));
   }
 
   @Override

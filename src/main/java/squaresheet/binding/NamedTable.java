@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -89,6 +90,11 @@ final class NamedTable {
     @Override
     public String name() {
       return sheet.name();
+    }
+
+    @Override
+    public Stream<Place> filled() {
+      return sheet.filled();
     }
 
     @Override

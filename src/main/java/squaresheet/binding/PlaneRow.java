@@ -31,15 +31,20 @@ final class PlaneRow {
   private static final Map<String, String> SIDES =
       Map.of("left_edge", "left", "top_edge", "top", "right_edge", "right");
 
+  /** A bare number over these is asked about. Common practice, no source. */
+  private static final Length LONGEST = Length.of(300, 0);
+
+  private static final Length HIGHEST = Length.of(100, 0);
+
   private final RowReader row;
-  private final Map<String, List<Point>> cornerLists;
+  private final CornerLists cornerLists;
 
   /**
    * A row to be read.
    *
    * @param cornerLists corners that stand in a table of their own, by plane
    */
-  PlaneRow(RowReader row, Map<String, List<Point>> cornerLists) {
+  PlaneRow(RowReader row, CornerLists cornerLists) {
     this.row = row;
     this.cornerLists = cornerLists;
   }
@@ -50,6 +55,9 @@ final class PlaneRow {
     Measured measured = measured();
     Optional<Shape> shape = shape(id);
     List<SideNotes> sides = shape.map(this::sides).orElse(List.of());
+    if (row.isStrict()) {
+      shape.ifPresent(it -> new PlaneExtras(row, it).judge());
+    }
     return row.isWhole() && pitch.isPresent() && shape.isPresent()
         ? Optional.of(new PlaneNotes(
                 id, shape.get(), measured, pitch.get(), sides, List.of(), places(shape.get()))
@@ -81,7 +89,7 @@ final class PlaneRow {
   }
 
   private Optional<Shape> shape(String id) {
-    String word = row.text("shape").orElse("").toLowerCase(Locale.ROOT);
+    String word = row.text("shape").orElse("").toLowerCase(Locale.ROOT).strip();
     if (word.equals("polygon")) {
       return polygon(id);
     }
@@ -95,6 +103,7 @@ final class PlaneRow {
     LENGTHS.get(word).forEach((name, column) -> {
       Optional<Length> length =
           column.equals("offset") ? row.offsetIfAny(column) : row.length(column);
+      row.judgeBare(column, length, column.equals("up_slope") ? HIGHEST : LONGEST);
       length.ifPresent(value -> lengths.put(name, value));
     });
     if (!row.isWhole()) {
@@ -107,8 +116,14 @@ final class PlaneRow {
 
   private Optional<Shape> polygon(String id) {
     Optional<String> text = row.text("corners");
-    List<Point> corners =
-        text.map(this::corners).orElseGet(() -> cornerLists.getOrDefault(id, List.of()));
+    List<Point> corners = text.map(this::corners).orElseGet(() -> cornerLists.take(id));
+    if (text.isEmpty() && cornerLists.isBroken(id)) {
+      row.refuse(
+          "corners",
+          Complaint.ROW_UNREAD.at(
+              row.where("corners"),
+              "every corner of a polygon must be known, but one of this plane could not be read"));
+    }
     if (corners.isEmpty() && row.isWhole()) {
       row.refuse(
           "corners",
@@ -164,7 +179,7 @@ final class PlaneRow {
   private List<SideNotes> sides(Shape shape) {
     List<SideNotes> sides = new ArrayList<>();
     SIDES.forEach((column, side) -> row.text(column)
-        .filter(text -> !text.equals("-"))
+        .filter(text -> !RowReader.isDash(text))
         .filter(text -> shape.sideNames().contains(side))
         .flatMap(text -> side(column, side, text))
         .ifPresent(sides::add));

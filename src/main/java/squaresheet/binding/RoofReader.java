@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import squaresheet.finding.Finding;
 import squaresheet.finding.Where;
 import squaresheet.geometry.Point;
+import squaresheet.job.Unread;
 import squaresheet.roof.PlaneNotes;
 import squaresheet.roof.PlaneNotes.OpeningNotes;
 import squaresheet.roof.RoofNotes;
+import squaresheet.units.Length;
 
 /** Reads the tables of planes, corners, openings and edges into what was written down of a roof. */
 final class RoofReader {
@@ -24,46 +26,102 @@ final class RoofReader {
   /** The planes that could not be read, each with its openings. */
   private final Map<String, RoofNotes.Lost> lost = new LinkedHashMap<>();
 
-  private final Map<String, List<Point>> corners = new LinkedHashMap<>();
+  private final CornerLists corners = new CornerLists();
   private final Map<String, Map<String, String>> wording = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final List<FieldNotes.Unread> unread = new ArrayList<>();
+  private final List<Unread> unread = new ArrayList<>();
+  private final boolean strict;
+  private final Consumer<RowReader> then;
 
+  /** Reads the tables of a job workbook. */
   RoofReader(Tape tape) {
+    this(tape, false, row -> {});
+  }
+
+  private RoofReader(Tape tape, boolean strict, Consumer<RowReader> then) {
     this.tape = tape;
+    this.strict = strict;
+    this.then = then;
+  }
+
+  /**
+   * Reads the tables of a field sheet.
+   *
+   * @param then what is done with each row when it is read
+   */
+  static RoofReader ofFieldSheet(Tape tape, Consumer<RowReader> then) {
+    return new RoofReader(tape, true, then);
+  }
+
+  /** Knows of planes that are missing because they could not be read off the tape sheet. */
+  RoofReader missing(List<String> names) {
+    names.forEach(this::lose);
+    return this;
   }
 
   /** Reads the tables among these that speak of a roof. */
   RoofReader read(List<FoundTable> tables) {
-    each(tables, "corners", this::corner);
-    each(tables, "planes", this::plane);
-    each(tables, "openings", this::opening);
-    each(tables, "edges", this::edge);
+    List<RowReader> cornerRows = each(tables, "corners", this::corner);
+    List<RowReader> rows = new ArrayList<>(each(tables, "planes", this::plane));
+    cornerRows.forEach(this::cornerOf);
+    rows.addAll(cornerRows);
+    rows.addAll(each(tables, "openings", this::opening));
+    rows.addAll(each(tables, "edges", this::edge));
+    rows.forEach(this::finish);
     return this;
   }
 
-  private void each(List<FoundTable> tables, String kind, Consumer<RowReader> read) {
+  private List<RowReader> each(List<FoundTable> tables, String kind, Consumer<RowReader> read) {
+    List<RowReader> rows = new ArrayList<>();
     for (FoundTable table : tables) {
       if (table.table().equals(kind)) {
         PLANE_LENGTHS.forEach(property -> findings.addAll(tape.remarks(table, property)));
         table.rows(FoundTable.Row.DATA).forEach(row -> {
-          RowReader reader = new RowReader(table, row, tape);
+          RowReader reader = new RowReader(table, row, tape, strict);
           read.accept(reader);
-          findings.addAll(reader.findings());
-          if (!reader.isWhole()) {
-            unread.add(reader.unread(kind));
-          }
+          rows.add(reader);
         });
       }
     }
+    return rows;
+  }
+
+  private void finish(RowReader row) {
+    findings.addAll(row.findings());
+    if (!row.isWhole()) {
+      unread.add(row.unread());
+    }
+    then.accept(row);
   }
 
   private void corner(RowReader row) {
     String plane = row.text("plane").orElse("");
-    Optional<Point> corner =
-        row.offsetIfAny("x").flatMap(x -> row.offsetIfAny("y").map(y -> new Point(x, y)));
-    corner.ifPresent(
-        at -> corners.computeIfAbsent(plane, name -> new ArrayList<>()).add(at));
+    row.text("corner");
+    Optional<Length> along = row.offset("x");
+    Optional<Length> up = row.offset("y");
+    if (row.isWhole()) {
+      corners.add(plane, new Point(along.orElseThrow(), up.orElseThrow()));
+    } else {
+      corners.lose(plane);
+    }
+  }
+
+  /** A corner of no plane is told; one of a plane that could not be read is kept for it. */
+  private void cornerOf(RowReader row) {
+    String plane = row.name();
+    boolean isUsed = corners.isTaken(plane) && planes.containsKey(TapedEdge.key(plane));
+    if (row.isWhole() && !isUsed) {
+      row.letGo();
+      row.remark(
+          isLost(TapedEdge.key(plane))
+              ? Complaint.ROW_WAITS.at(
+                  row.where("plane"),
+                  "the corner is of plane " + plane + ", which could not be read; it is kept")
+              : Complaint.CORNER_UNPLACED.at(
+                  row.where("plane"),
+                  "a corner must belong to a polygon whose corners stand in this table, but '"
+                      + plane + "' is none; it is not used"));
+    }
   }
 
   private void plane(RowReader row) {
@@ -132,9 +190,10 @@ final class RoofReader {
     if (row.isBlank("length") && row.isBlank("meets")) {
       return;
     }
-    TapedEdge.read(row)
-        .filter(edge -> !edge.placeOn(planes))
-        .ifPresent(edge -> row.remark(unplaced(edge).at(row.where("plane"), says(edge))));
+    TapedEdge.read(row).filter(edge -> !edge.placeOn(planes)).ifPresent(edge -> {
+      row.letGo();
+      row.remark(unplaced(edge).at(row.where("plane"), says(edge)));
+    });
   }
 
   private boolean isOnLost(TapedEdge edge) {
@@ -173,7 +232,7 @@ final class RoofReader {
     return findings;
   }
 
-  List<FieldNotes.Unread> unread() {
+  List<Unread> unread() {
     return unread;
   }
 }

@@ -15,6 +15,9 @@ import squaresheet.units.Unit;
 final class SettingsSheet {
 
   static final String NAME = "Job";
+  /** What is said of the customer. */
+  static final List<String> CUSTOMER = List.of("job_customer", "job_address", "job_phone");
+
   /** What the roof is resolved by; the rules of the takeoff do not ask for it. */
   static final Rule TOLERANCE = new Rule(
       "tape_tolerance",
@@ -45,6 +48,9 @@ final class SettingsSheet {
     Map<String, String> labels = new LinkedHashMap<>();
     labels.put("job_name", "Job name");
     labels.put("job_number", "Job number");
+    labels.put("job_customer", "Customer");
+    labels.put("job_address", "Address");
+    labels.put("job_phone", "Phone");
     labels.put("job_date", "Measured on");
     labels.put("job_measured_by", "Measured by");
     labels.put("job_unit", "Lengths on the tape sheet in");

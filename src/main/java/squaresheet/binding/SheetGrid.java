@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import squaresheet.finding.Where;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Block;
@@ -43,6 +44,14 @@ final class SheetGrid implements Grid {
   @Override
   public String name() {
     return sheet.name();
+  }
+
+  @Override
+  public Stream<Place> filled() {
+    return sheet
+        .cells()
+        .map(placed -> new Place(placed.ref().row(), placed.ref().column()))
+        .filter(place -> !isBlank(place.row(), place.column()));
   }
 
   @Override

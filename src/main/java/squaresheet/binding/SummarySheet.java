@@ -45,6 +45,7 @@ final class SummarySheet {
         "Job workbook. Every number here is live: it comes from the other sheets.");
     caution();
     row = 5;
+    notRead();
     headings("The roof", "", "");
     TOTALS.forEach(name -> parts.rulebook().rule(name).ifPresent(this::total));
     row++;
@@ -70,6 +71,17 @@ final class SummarySheet {
     sheet.put(new Ref(3, 1), Entry.blank().as(Role.CAUTION));
     sheet.put(new Ref(3, 2), Entry.blank().as(Role.CAUTION));
     sheet.merge(new squaresheet.sheet.Block(new Ref(3, 0), new Ref(3, 2)));
+  }
+
+  /** Rows of the tape sheet that are in no number here come before every number. */
+  private void notRead() {
+    if (!parts.unread().isEmpty()) {
+      sheet.put(new Ref(row, 0), Entries.computed(NotReadSheet.summary(), "@").as(Role.CAUTION));
+      sheet.put(new Ref(row, 1), Entry.blank().as(Role.CAUTION));
+      sheet.put(new Ref(row, 2), Entry.blank().as(Role.CAUTION));
+      sheet.merge(new squaresheet.sheet.Block(new Ref(row, 0), new Ref(row, 2)));
+      row += 2;
+    }
   }
 
   private void headings(String... texts) {

@@ -90,6 +90,26 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates, boolean asWritten)
         || Cells.words(cell).filter(text -> text.matches("[\\p{Nd}.,]+")).isPresent();
   }
 
+  /** What to say of a bare number that is too large in its unit, and may be meant in a smaller one. */
+  Optional<String> smallerUnit(FoundTable table, int row, String property) {
+    Cell cell = table.cell(row, property);
+    return isBareNumber(cell)
+        ? smallerUnit(Cells.text(cell), reader(table, property).unit())
+        : Optional.empty();
+  }
+
+  /** The same of a number beside a label. */
+  static Optional<String> smallerUnit(String number, TapeUnit unit) {
+    Optional<TapeUnit> smaller =
+        switch (unit) {
+          case FEET -> Optional.of(TapeUnit.INCHES);
+          case METRES -> Optional.of(TapeUnit.MILLIMETRES);
+          case INCHES, MILLIMETRES -> Optional.empty();
+        };
+    return smaller.map(it -> " is written as " + number + " without a unit, and reads as " + number
+        + " " + unit.word() + "; " + number + " " + it.word() + "? write the unit behind it");
+  }
+
   private static String pitchUnit(FoundTable table, String property) {
     return table
         .column(property)
@@ -119,14 +139,9 @@ record Tape(TapeUnit declared, Marks marks, DateSystem dates, boolean asWritten)
     return new TapeReader(unit, marks, dates);
   }
 
-  /** What stands beside a label of a field sheet, and how it is read. */
-  FieldNotes.Label label(FoundLabel label) {
-    return new FieldNotes.Label(label.text(), written(label.cell()), reader(label), label.where());
-  }
-
   /** What reads the value of a label, whose own unit goes before the sheet's. */
-  private TapeReader reader(FoundLabel label) {
-    return reader(label.unit().flatMap(Tape::unit).orElse(declared));
+  TapeReader reader(Optional<UnitWord> unit) {
+    return reader(unit.flatMap(Tape::unit).orElse(declared));
   }
 
   private static Written written(FoundTable table, int row, String property) {

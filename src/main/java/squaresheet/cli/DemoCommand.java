@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "demo",
     description =
-        "Run the whole job on the demo house: import, verify, verify a copy with planted slips, totals, drawings;"
+        "Run the whole job on the demo house: import, verify, answer what could not be read, verify a copy with planted"
+            + " slips, totals, drawings;"
             + " then fill it into a form of another layout, mark slips in a copy and put them right.",
     mixinStandardHelpOptions = true,
     footer = {"", "Example: squaresheet demo target/demo"})
@@ -50,6 +51,8 @@ final class DemoCommand implements Callable<Integer> {
     Path totals = folder.resolve("totals.csv");
     boolean asTold =
         step(Exit.WITHHELD, "import", data.resolve("tape-sheet.csv"), "-o", job, "--force")
+            && step(Exit.WITHHELD, "verify", job)
+            && answer(job)
             && step(Exit.FINE, "verify", job)
             && plant(job, planted)
             && step(Exit.WITHHELD, "verify", planted)
@@ -57,9 +60,18 @@ final class DemoCommand implements Callable<Integer> {
             && step(Exit.FINE, "explain", job, "shingle_bundles")
             && step(Exit.FINE, "readings", job)
             && step(Exit.FINE, "draw", job, "-o", folder.resolve("drawings"), "--force")
-            && form();
+            && form(job);
     files();
     return (asTold ? Exit.FINE : Exit.FAILED).code();
+  }
+
+  /** Answers the row of the tape sheet that could not be read, as a person types it. */
+  private boolean answer(Path job) {
+    console.say("");
+    console.say(
+        "The row that could not be read is answered in the workbook, on its sheet 'Not read':");
+    Planted.answer(job).forEach(answer -> console.say("  " + answer));
+    return true;
   }
 
   private boolean plant(Path job, Path planted) {
@@ -70,14 +82,13 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   /** The same house in a form of somebody's own: filled, and with slips that are marked and put right in copies. */
-  private boolean form() {
+  private boolean form(Path job) {
     Path filled = folder.resolve("roof-form.filled.xlsx");
     Path planted = folder.resolve("roof-form.planted.xlsx");
     Path marked = folder.resolve("roof-form.marked.xlsx");
     Path corrected = folder.resolve("roof-form.corrected.xlsx");
-    Path tape = data.resolve("tape-sheet.csv");
     Path blank = data.resolve("roof-form.xlsx");
-    if (!step(Exit.FINE, "fill", blank, "--from", tape, "--layout", "-o", filled, "--force")) {
+    if (!step(Exit.FINE, "fill", blank, "--from", job, "--layout", "-o", filled, "--force")) {
       return false;
     }
     console.say("");

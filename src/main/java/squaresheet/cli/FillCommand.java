@@ -135,9 +135,18 @@ final class FillCommand implements Callable<Integer> {
   private JobResult measured() {
     Measured measured = field.measured(from);
     console.say(measured.findings());
-    return measured
+    JobResult job = measured
         .job()
         .orElseThrow(() -> new CannotBeDone(
             Exit.FAILED, "nothing on " + from + " makes a roof; nothing was written"));
+    if (!job.missing().isEmpty()) {
+      JobSummary.notRead(job.input().unread()).forEach(console::say);
+      throw new CannotBeDone(
+          Exit.WITHHELD,
+          job.missing()
+              + "; mend the tape sheet, or import it, answer there and fill from the job workbook;"
+              + " nothing was written");
+    }
+    return job;
   }
 }

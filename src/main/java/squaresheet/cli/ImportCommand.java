@@ -58,6 +58,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private Exit finish(Measured measured) {
     if (measured.job().isEmpty()) {
+      measured.notes().ifPresent(this::kept);
       console.complain("no workbook was written: nothing on " + sheet + " makes a roof");
       return Exit.FAILED;
     }
@@ -66,8 +67,19 @@ final class ImportCommand implements Callable<Integer> {
     force
         .saving(console)
         .workbook(JobWorkbook.write(job.input(), job, notes).on(paper.size()), target());
-    JobSummary.of(job, notes.unread().size()).forEach(console::say);
-    return measured.findings().stream().anyMatch(Finding::isError) ? Exit.WITHHELD : Exit.FINE;
+    JobSummary.of(job).forEach(console::say);
+    boolean withheld =
+        !job.missing().isEmpty() || measured.findings().stream().anyMatch(Finding::isError);
+    return withheld ? Exit.WITHHELD : Exit.FINE;
+  }
+
+  /** What would have been kept in the workbook, where there is none to keep it in. */
+  private void kept(FieldNotes notes) {
+    notes
+        .remarks()
+        .forEach(remark ->
+            console.say("  " + remark.where() + ": " + remark.about() + ": " + remark.text()));
+    JobSummary.notRead(notes.unread()).forEach(console::say);
   }
 
   private Path target() {

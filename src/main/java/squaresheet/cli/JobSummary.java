@@ -7,13 +7,14 @@ import java.util.stream.IntStream;
 import squaresheet.estimate.OrderList;
 import squaresheet.formula.Value;
 import squaresheet.job.JobResult;
+import squaresheet.job.Unread;
 
 /** What an import prints at its end: how large the roof is, what to order, what it costs. */
 final class JobSummary {
 
   private JobSummary() {}
 
-  static List<String> of(JobResult job, long unread) {
+  static List<String> of(JobResult job) {
     List<String> lines = new ArrayList<>();
     lines.add(String.format(
         Locale.ROOT,
@@ -22,10 +23,6 @@ final class JobSummary {
         job.roof().planes().size(),
         job.input().card().show(job.roof().slopedArea()),
         job.input().card().show(job.roof().planArea())));
-    if (unread > 0) {
-      lines.add(unread + (unread == 1 ? " row" : " rows")
-          + " of the sheet could not be read; see the sheet 'Not read' of the workbook");
-    }
     List<String> flat = tooFlat(job);
     if (!flat.isEmpty()) {
       lines.add(
@@ -37,7 +34,27 @@ final class JobSummary {
       lines.add(
           String.format("  %-14s %s", entry.packs(), entry.product().label().description()));
     }
-    lines.add("Price, tax included: " + job.estimate().total().show());
+    String total = job.estimate().total().show();
+    lines.add(
+        job.missing().isEmpty()
+            ? "Price, tax included: " + total
+            : "Price of what could be read, tax included: " + total);
+    lines.addAll(notRead(job.input().unread()));
+    return lines;
+  }
+
+  /** What could not be read, each with all that was written, and at the end that the job is not to be ordered. */
+  static List<String> notRead(List<Unread> unread) {
+    List<String> lines = new ArrayList<>();
+    if (!Unread.open(unread).isEmpty()) {
+      lines.add("Not read:");
+      Unread.open(unread)
+          .forEach(one -> lines.add("  " + one.where() + ": " + one.subject() + ": "
+              + String.join(" | ", one.written()) + " (understood: " + one.understood() + ")"));
+      lines.add(
+          "Mend the tape sheet and import it again, or answer each on the sheet 'Not read' of the workbook");
+      lines.add("NOT TO BE ORDERED: " + Unread.sentence(unread));
+    }
     return lines;
   }
 

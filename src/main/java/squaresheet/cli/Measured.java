@@ -22,9 +22,9 @@ record Measured(Optional<FieldNotes> notes, Optional<JobResult> job, List<Findin
 
   static Measured of(Path sheet, Path folder, Locale locale) {
     Read<Company> company = CompanyFolder.read(folder);
-    Read<FieldNotes> notes = FieldFile.read(sheet, locale);
-    Read<JobResult> job =
-        notes.flatMap(it -> it.job(company.value().orElseThrow())).flatMap(JobResult::of);
+    Company brings = company.value().orElseThrow();
+    Read<FieldNotes> notes = FieldFile.read(sheet, locale, brings.rulebook());
+    Read<JobResult> job = notes.flatMap(it -> it.job(brings)).flatMap(JobResult::of);
     List<Finding> findings = new ArrayList<>(company.findings());
     findings.addAll(job.findings());
     return new Measured(notes.value(), job.value(), findings);

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import squaresheet.binding.CellMap;
+import squaresheet.binding.JobWorkbook;
 import squaresheet.finding.Read;
 import squaresheet.formula.Calculation;
 import squaresheet.formula.Formula;
+import squaresheet.job.Unread;
 import squaresheet.sheet.Address;
 import squaresheet.sheet.Content;
 import squaresheet.sheet.Edit;
@@ -19,6 +21,8 @@ import squaresheet.xlsx.Xlsx;
 
 /** Plants slips of the kind people make in a copy of the demo's workbooks, as if it had been saved afterwards. */
 final class Planted {
+
+  private static final String REASON = "it is on the neighbour's roof";
 
   private Planted() {}
 
@@ -39,6 +43,22 @@ final class Planted {
         area + ": the number 480 typed over the formula for an area",
         squares + ": a formula cleared",
         waste + ": waste typed 10 for 0.10");
+  }
+
+  /** Answers each row of the job's sheet that could not be read: it is left out, for a reason. Tells what was answered where. */
+  static List<String> answer(Path job) {
+    Workbook book = Books.read(job).value().orElseThrow();
+    List<Edit> edits = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    JobWorkbook.answers(book).forEach((name, cells) -> {
+      edits.add(
+          new Edit.SetContent(cells.get(0), new Content.Text(Unread.Answer.LEFT_OUT.toString())));
+      edits.add(new Edit.SetContent(cells.get(1), new Content.Text(REASON)));
+      said.add(name + ": " + Unread.Answer.LEFT_OUT + "; " + REASON);
+    });
+    save(job, edits, job);
+    save(job, recalculated(Books.read(job).value().orElseThrow()), job);
+    return said;
   }
 
   /** Plants two slips in a filled copy of the demo's own form. */

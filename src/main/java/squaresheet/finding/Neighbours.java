@@ -3,26 +3,45 @@ package squaresheet.finding;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
-/** The known names nearest to one that is not known: the nearest, and up to two more that share half of its letters. */
+/**
+ * The known names nearest to one that is not known: those that hold it or are held in it, then the nearest, and up to two more
+ * that share half of its letters.
+ */
 public final class Neighbours {
 
   private static final int SHOWN = 3;
+  /** A shorter part of a word may stand in any. */
+  private static final int SHORTEST_PART = 3;
 
   private Neighbours() {}
 
   /** {@code ; nearest: 'a', 'b'}, or nothing where no name is known. */
   public static String sentence(String asked, Collection<String> known) {
+    if (asked.isBlank()) {
+      return "";
+    }
     List<String> sorted = known.stream()
-        .sorted(Comparator.<String>comparingInt(name -> distance(asked, name))
+        .sorted(Comparator.<String, Boolean>comparing(name -> !isPart(asked, name))
+            .thenComparingInt(name -> distance(asked, name))
             .thenComparing(Comparator.naturalOrder()))
         .limit(SHOWN)
         .toList();
     List<String> nearest = sorted.stream()
-        .filter(name -> name.equals(sorted.get(0)) || 2 * distance(asked, name) <= asked.length())
+        .filter(name -> name.equals(sorted.get(0))
+            || isPart(asked, name)
+            || 2 * distance(asked, name) <= asked.length())
         .map(name -> "'" + name + "'")
         .toList();
     return nearest.isEmpty() ? "" : "; nearest: " + String.join(", ", nearest);
+  }
+
+  /** Whether one of the two is a part of the other. */
+  private static boolean isPart(String one, String other) {
+    String shorter = (one.length() < other.length() ? one : other).toLowerCase(Locale.ROOT);
+    String longer = (one.length() < other.length() ? other : one).toLowerCase(Locale.ROOT);
+    return shorter.strip().length() >= SHORTEST_PART && longer.contains(shorter.strip());
   }
 
   /** Letters to add, drop or change to get from one to the other. */

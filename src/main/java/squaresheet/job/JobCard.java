@@ -12,8 +12,27 @@ import squaresheet.units.Area;
  * @param date the day it was measured, as written, or empty
  * @param unit the unit that bare lengths are written in
  * @param number the company's number for it, or empty
+ * @param customer whose roof it is
  */
-public record JobCard(String name, String measuredBy, String date, TapeUnit unit, String number) {
+public record JobCard(
+    String name, String measuredBy, String date, TapeUnit unit, String number, Customer customer) {
+
+  /**
+   * Whose roof it is, as written; what nobody said is empty.
+   *
+   * @param name who
+   * @param address where the roof is
+   * @param phone how to call
+   */
+  public record Customer(String name, String address, String phone) {
+    /** Nobody said. */
+    public static final Customer UNSAID = new Customer("", "", "");
+  }
+
+  /** A job of a customer that nobody named. */
+  public JobCard(String name, String measuredBy, String date, TapeUnit unit, String number) {
+    this(name, measuredBy, date, unit, number, Customer.UNSAID);
+  }
 
   /** A job without a number. */
   public JobCard(String name, String measuredBy, String date, TapeUnit unit) {

@@ -1,6 +1,8 @@
 package squaresheet.job;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import squaresheet.finding.Read;
 import squaresheet.formula.Value;
@@ -16,13 +18,15 @@ import squaresheet.roof.RoofNotes;
  * @param company what the company brings
  * @param selection the products chosen
  * @param settings what the estimator typed, by the name of the setting; the others are as usual
+ * @param unread what the tape sheet has beside that and could not be read, with what was answered to it
  */
 public record JobInput(
     JobCard card,
     RoofNotes roof,
     Company company,
     Selection selection,
-    Map<String, Value> settings) {
+    Map<String, Value> settings,
+    List<Unread> unread) {
 
   private static final String TAPE_STEP = "tape_step";
 
@@ -34,6 +38,17 @@ public record JobInput(
       all.putIfAbsent(TAPE_STEP, Value.of(FIVE_MILLIMETRES));
     }
     settings = java.util.Collections.unmodifiableMap(all);
+    unread = List.copyOf(unread);
+  }
+
+  /** A job of which everything could be read. */
+  public JobInput(
+      JobCard card,
+      RoofNotes roof,
+      Company company,
+      Selection selection,
+      Map<String, Value> settings) {
+    this(card, roof, company, selection, settings, List.of());
   }
 
   /** A job on this roof with the first product of the catalogue for each part and every setting as usual. */
@@ -51,12 +66,31 @@ public record JobInput(
 
   /** The same job on another roof. */
   JobInput on(RoofNotes other) {
-    return new JobInput(card, other, company, selection, settings);
+    return new JobInput(card, other, company, selection, settings, unread);
+  }
+
+  /** The same job with more that could not be read. */
+  public JobInput and(List<Unread> more) {
+    List<Unread> all = new ArrayList<>(unread);
+    all.addAll(more);
+    return new JobInput(card, roof, company, selection, settings, all);
+  }
+
+  /**
+   * The same job with what a person answers to a row that could not be read.
+   *
+   * @param name what the row is called on the tape sheet
+   */
+  public JobInput answered(String name, Unread.Answer answer, String reason) {
+    List<Unread> all = unread.stream()
+        .map(one -> one.name().equals(name) ? one.answered(answer, reason) : one)
+        .toList();
+    return new JobInput(card, roof, company, selection, settings, all);
   }
 
   /** The same job with these settings typed and no others. */
   JobInput withOnly(Map<String, Value> typed) {
-    return new JobInput(card, roof, company, selection, typed);
+    return new JobInput(card, roof, company, selection, typed, unread);
   }
 
   /** The same job with a number typed for a setting, in the setting's unit. */
@@ -73,6 +107,6 @@ public record JobInput(
   public JobInput with(String setting, Value value) {
     Map<String, Value> more = new LinkedHashMap<>(settings);
     more.put(setting, value);
-    return new JobInput(card, roof, company, selection, more);
+    return new JobInput(card, roof, company, selection, more, unread);
   }
 }

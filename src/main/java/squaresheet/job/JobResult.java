@@ -30,7 +30,11 @@ public record JobResult(
    */
   public static Read<JobResult> of(JobInput input) {
     Read<JobInput> judged = new JudgedSettings(input).read();
-    return Roof.resolve(input.roof()).flatMap(roof -> judged.flatMap(job -> of(job, roof)));
+    Read<Roof> read = Roof.resolve(input.roof());
+    return read.flatMap(roof -> judged.flatMap(job -> of(
+        job.and(LeftOut.of(input.roof(), roof, read.findings()))
+            .and(LeftOut.settings(input, job, judged.findings())),
+        roof)));
   }
 
   private static Read<JobResult> of(JobInput input, Roof roof) {
@@ -47,6 +51,11 @@ public record JobResult(
             Estimate.of(takeoff, company.prices(), company.rates(), company.terms()))
         .orElseThrow();
     return Read.of(new JobResult(input, roof, layout, takeoff, estimate), said.findings());
+  }
+
+  /** What the tape sheet has and this job has not: {@code plane Front and 6 more rows are missing}; empty where it has all. */
+  public String missing() {
+    return Unread.sentence(input.unread());
   }
 
   /** What to order, in whole packs. */

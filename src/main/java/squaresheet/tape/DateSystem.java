@@ -1,6 +1,7 @@
 package squaresheet.tape;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** The day from which a workbook counts its dates. */
 public enum DateSystem {
@@ -18,5 +19,12 @@ public enum DateSystem {
   /** The date of a serial number, from 1 March 1900 on. */
   LocalDate date(double serial) {
     return origin.plusDays((long) Math.floor(serial));
+  }
+
+  /** The day that a cell shows, such as {@code 2026-05-04}; nothing where it shows none. */
+  public Optional<String> day(Written written) {
+    return written instanceof Written.Number number && Shown.isDate(number)
+        ? Optional.of(date(number.value()).toString())
+        : Optional.empty();
   }
 }

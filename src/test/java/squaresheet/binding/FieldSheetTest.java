@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import squaresheet.finding.Read;
+import squaresheet.job.Unread;
 import squaresheet.roof.EdgeKind;
 import squaresheet.roof.Plane;
 import squaresheet.roof.PlaneNotes;
@@ -152,7 +153,7 @@ class FieldSheetTest {
             "WARNING notes.csv: the sheet must say the unit for bare numbers (feet, inches, metres"
                 + " or millimetres), but does not; bare numbers are taken as feet");
     assertThat(read.value().orElseThrow().unread())
-        .extracting(FieldNotes.Unread::understood)
+        .extracting(Unread::understood)
         .containsExactly("plane B, pitch 6/12, shape rectangle, eave 40");
   }
 
@@ -174,10 +175,9 @@ class FieldSheetTest {
 
         ERROR tape.csv, line 7: a row must stand under the headings of a table, without two blank rows\
          between, but stands outside every table; nothing of it is read: 'Shed | rectangle | 12 | 8 | 4/12 | slope'
-        NOTE tape.csv, line 8: words under the last table are for people; they do not go into the\
-         job: 'ladder at the back'""");
+        NOTE tape.csv, line 8: a text outside the tables is kept as a remark: 'ladder at the back'""");
     assertThat(read.value().orElseThrow().unread())
-        .extracting(FieldNotes.Unread::written)
+        .extracting(Unread::written)
         .containsExactly(List.of("Shed", "rectangle", "12", "8", "4/12", "slope"));
   }
 
@@ -203,7 +203,8 @@ class FieldSheetTest {
     assertThat(all(read))
         .isEqualTo(
             "\nERROR letter.csv: a field sheet must have a table of planes with headings like"
-                + " Plane, Shape, Eave, Up the slope, Pitch, but there is none");
+                + " Plane, Shape, Eave, Up the slope, Pitch, but there is none"
+                + "\nNOTE letter.csv, line 1: nothing is read of this row: 'Dear customer'");
   }
 
   @Test

@@ -64,7 +64,7 @@ class CompanySheetsTest {
     Path job = folder.resolve("job-" + company.getFileName() + ".xlsx");
     Ran imported = Ran.of(
         "import",
-        "demo-data/tape-sheet.csv",
+        DemoSheet.sound(),
         "--company",
         company.toString(),
         "--force",
@@ -92,7 +92,7 @@ class CompanySheetsTest {
   void a_list_that_stands_twice_or_has_no_such_sheet_is_one_sentence() throws IOException {
     workbook("company.xlsx", LISTS);
     Files.copy(Path.of("demo-data/prices.csv"), folder.resolve("prices.csv"));
-    String[] command = {"import", "demo-data/tape-sheet.csv", "--company", folder.toString()};
+    String[] command = {"import", DemoSheet.sound(), "--company", folder.toString()};
     assertThat(Ran.of(command).err().strip())
         .isEqualTo("the company's prices must stand in one file, but stand in prices.csv and in"
             + " company.xlsx; keep the one that holds");
@@ -114,12 +114,7 @@ class CompanySheetsTest {
     Xlsx.write(draft, folder.resolve("company.xlsx"));
     Path job = folder.resolve("job.xlsx");
     assertThat(Ran.of(
-                "import",
-                "demo-data/tape-sheet.csv",
-                "--company",
-                folder.toString(),
-                "-o",
-                job.toString())
+                "import", DemoSheet.sound(), "--company", folder.toString(), "-o", job.toString())
             .out())
         .contains("company.xlsx, 'My prices'!B4");
   }

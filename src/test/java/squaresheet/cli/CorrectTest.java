@@ -143,7 +143,7 @@ class CorrectTest {
   @Test
   void a_job_workbook_gets_its_rules_back() {
     Path job = folder.resolve("job.xlsx");
-    Ran.of("import", "demo-data/tape-sheet.csv", "-o", job.toString());
+    Ran.of("import", DemoSheet.sound(), "-o", job.toString());
     Path planted = folder.resolve("planted.xlsx");
     Planted.in(job, planted);
     Path to = folder.resolve("right.xlsx");

@@ -24,7 +24,7 @@ record JobFile(Path path) {
 
   /** The demo's job, imported with the demo's company lists. */
   static JobFile imported(Path path) {
-    Ran.of("import", "demo-data/tape-sheet.csv", "--company", "demo-data", "-o", path.toString());
+    Ran.of("import", DemoSheet.sound(), "--company", "demo-data", "-o", path.toString());
     assertThat(path).exists();
     return new JobFile(path);
   }

@@ -39,13 +39,8 @@ class ListsArriveTest {
     Path company = Files.createTempDirectory("lists");
     Path job = company.resolve("job.xlsx");
     List<Typed> typed = new RandomLists(seed).write(company);
-    Ran imported = Ran.of(
-        "import",
-        "demo-data/tape-sheet.csv",
-        "--company",
-        company.toString(),
-        "-o",
-        job.toString());
+    Ran imported =
+        Ran.of("import", DemoSheet.sound(), "--company", company.toString(), "-o", job.toString());
     assertThat(imported.err()).isEmpty();
     assertThat(typed).hasSizeGreaterThan(100);
     try (Workbook book = new XSSFWorkbook(Files.newInputStream(job))) {

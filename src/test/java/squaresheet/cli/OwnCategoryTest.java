@@ -35,12 +35,7 @@ class OwnCategoryTest {
 
   private Ran imported(Path book) {
     return Ran.of(
-        "import",
-        "demo-data/tape-sheet.csv",
-        "--company",
-        company.toString(),
-        "-o",
-        book.toString());
+        "import", DemoSheet.sound(), "--company", company.toString(), "-o", book.toString());
   }
 
   private JobFile job() {

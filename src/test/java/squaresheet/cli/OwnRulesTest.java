@@ -33,13 +33,8 @@ class OwnRulesTest {
     }
     Files.copy(Path.of("demo-data/own-rules.csv"), company.resolve("rulebook.csv"));
     book = company.resolve("job.xlsx");
-    Ran ran = Ran.of(
-        "import",
-        "demo-data/tape-sheet.csv",
-        "--company",
-        company.toString(),
-        "-o",
-        book.toString());
+    Ran ran =
+        Ran.of("import", DemoSheet.sound(), "--company", company.toString(), "-o", book.toString());
     assertThat(ran.err()).isEmpty();
   }
 

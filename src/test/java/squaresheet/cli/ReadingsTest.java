@@ -50,7 +50,7 @@ class ReadingsTest {
 
   @Test
   void a_reading_that_is_named_changes_the_order_when_it_is_typed_anew() {
-    assertThat(confirmed("demo-data/tape-sheet.csv")).isPositive();
+    assertThat(confirmed(DemoSheet.sound())).isPositive();
   }
 
   @Test
@@ -95,7 +95,7 @@ class ReadingsTest {
 
   @Test
   void the_command_says_which_lengths_to_take_again() {
-    Ran ran = Ran.of("readings", job("demo-data/tape-sheet.csv").toString());
+    Ran ran = Ran.of("readings", job(DemoSheet.sound()).toString());
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .contains("each of which may be off by 1/2\"", "Shingles (Takeoff!", "59 to 60")

@@ -20,6 +20,7 @@ import squaresheet.estimate.Terms;
 import squaresheet.job.Company;
 import squaresheet.job.JobInput;
 import squaresheet.job.JobResult;
+import squaresheet.job.Unread;
 import squaresheet.product.Catalogue;
 import squaresheet.takeoff.Rulebook;
 import squaresheet.verify.Totals;
@@ -51,7 +52,11 @@ class ReadmeTest {
             Files.readString(Path.of("demo-data/tape-sheet.csv")), "tape-sheet.csv", Locale.US)
         .value()
         .orElseThrow();
-    JobInput input = notes.job(company).value().orElseThrow();
+    JobInput input = notes
+        .job(company)
+        .value()
+        .orElseThrow()
+        .answered("Skylight?", Unread.Answer.LEFT_OUT, "it is on the neighbour's roof");
     JobResult result = JobResult.of(input).value().orElseThrow();
     Path file = folder.resolve("alder-lane.xlsx");
     Xlsx.write(JobWorkbook.write(input, result, notes), file);
