@@ -3,7 +3,6 @@ package squaresheet.binding;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -11,7 +10,8 @@ import java.util.TreeSet;
 /** The cells of a field sheet in which anything stands, each until somebody takes it: what is left at the end is told. */
 final class FieldCells {
 
-  private final Map<Grid, TreeMap<Integer, NavigableSet<Integer>>> left = new IdentityHashMap<>();
+  private final IdentityHashMap<Grid, TreeMap<Integer, NavigableSet<Integer>>> left =
+      new IdentityHashMap<>();
 
   /** All that stands on these grids. */
   FieldCells(List<Grid> grids) {

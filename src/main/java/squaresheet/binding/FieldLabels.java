@@ -118,7 +118,7 @@ final class FieldLabels {
         heading.unit().filter(it -> Tape.unit(it).isPresent()).or(() -> beside);
     boolean ownUnit =
         words.setting(property).filter(rule -> isUnit(rule, row, column + 1)).isPresent();
-    if (ownUnit || unit.equals(beside) && beside.flatMap(Tape::unit).isPresent()) {
+    if (ownUnit || (unit.equals(beside) && beside.flatMap(Tape::unit).isPresent())) {
       cells.take(grid, row, column + 1);
     }
     found.add(new FieldLabel(

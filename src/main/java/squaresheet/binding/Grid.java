@@ -89,7 +89,9 @@ interface Grid {
 
     @Override
     public Stream<Place> filled() {
-      return upright.filled().map(place -> new Place(place.column(), place.row()));
+      return upright
+          .filled()
+          .map(place -> new Place(/* row= */ place.column(), /* column= */ place.row()));
     }
 
     @Override

@@ -198,9 +198,10 @@ final class Doubts {
 
   /** Whether two sources mean one value: what rests on lengths kept to 1/320 mm differs in the last digits. */
   private static boolean isOne(Value one, Value other) {
-    return one instanceof Value.Number a && other instanceof Value.Number b
-        ? Math.abs(a.value() - b.value()) <= Modelled.KEPT * Math.max(1, Math.abs(b.value()))
-        : Shown.same(one, other);
+    if (one instanceof Value.Number a && other instanceof Value.Number b) {
+      return Math.abs(a.value() - b.value()) <= Modelled.KEPT * Math.max(1, Math.abs(b.value()));
+    }
+    return Shown.same(one, other);
   }
 
   /** A formula of another shape was written so by somebody; one that reads another cell may be a slip. */
