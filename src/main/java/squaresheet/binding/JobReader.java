@@ -81,15 +81,20 @@ final class JobReader {
     items.of(tables);
     findings.addAll(items.findings());
     items.estimate();
-    Pricing pricing = new PricingReader(rows).read();
-    findings.addAll(names.findings());
-    Company company =
-        new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
+    Company company = company(catalogue, rows);
     RoofNotes notes = new RoofNotes(roof.planes(), tolerance(), roof.lost());
     findings.addAll(unread.judge(notes, rulebook, settings));
     JobInput input =
         onTheSafeSide(new JobInput(card(), notes, company, selection, settings, unread.unread()));
     return Read.of(new BoundJob(input, items.rules(), items.map(), items.coverage()), findings);
+  }
+
+  private Company company(Catalogue catalogue, NamedRows rows) {
+    Pricing pricing = new PricingReader(rows).read();
+    findings.addAll(pricing.prices().without(catalogue));
+    findings.addAll(new ListRows(book, file, names, values, tables).findings());
+    findings.addAll(names.findings());
+    return new Company(catalogue, rulebook, pricing.prices(), pricing.rates(), pricing.terms());
   }
 
   private JobInput onTheSafeSide(JobInput input) {

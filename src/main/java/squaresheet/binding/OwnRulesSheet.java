@@ -54,7 +54,7 @@ final class OwnRulesSheet {
   }
 
   /** The defined name of a column's cells. */
-  private static String cells(String column) {
+  static String cells(String column) {
     return "own_rule_" + column;
   }
 

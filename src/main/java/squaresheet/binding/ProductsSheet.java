@@ -20,6 +20,7 @@ final class ProductsSheet {
 
   static final String NAME = "Products";
   static final String CHOSEN = "Chosen products";
+  static final String GIVEN = "What the products give";
 
   private static final int HEADING = 3;
 
@@ -50,7 +51,7 @@ final class ProductsSheet {
       choice(draft, role);
     }
     row++;
-    heading("What the products give", "Value", "Unit", "Name");
+    heading(GIVEN, "Value", "Unit", "Name");
     parts.rulebook().rules().stream()
         .filter(rule -> rule.per() == Rule.Per.JOB && rule.kind() == Rule.Kind.GIVEN)
         .forEach(rule -> given(draft, rule));

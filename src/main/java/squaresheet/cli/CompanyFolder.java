@@ -75,6 +75,7 @@ final class CompanyFolder {
         "prices",
         (text, file) -> PriceList.read(text, file, terms.currency()),
         list -> PriceList.read(list.rows(), list.table(), terms.currency()));
+    findings.addAll(prices.without(catalogue));
     Rates rates = needed(
         "rates",
         (text, file) -> Rates.read(text, file, terms.currency()),

@@ -12,6 +12,10 @@ final class Complaints {
       new CheckInfo("price-not-read", Severity.ERROR, "A price could not be read");
   static final CheckInfo PRICE_MISSING =
       new CheckInfo("price-missing", Severity.ERROR, "A product to be ordered has no price");
+  static final CheckInfo PRICE_UNUSED = new CheckInfo(
+      "price-without-product",
+      Severity.NOTE,
+      "A price is for a product that is not in the catalogue");
   static final CheckInfo PRICE_UNIT =
       new CheckInfo("price-unit-off", Severity.ERROR, "A price is not for the pack that is bought");
   static final CheckInfo RATE_NOT_READ =

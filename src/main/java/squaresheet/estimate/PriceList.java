@@ -110,6 +110,19 @@ public record PriceList(Map<String, Price> prices) {
         && prices.put(product, price) == null;
   }
 
+  /** The prices for which the catalogue has no product: no choice of a product comes to them. */
+  public List<Finding> without(Catalogue catalogue) {
+    List<String> ids = catalogue.products().stream().map(Product::id).toList();
+    return prices.entrySet().stream()
+        .filter(price -> ids.stream().noneMatch(price.getKey()::equalsIgnoreCase))
+        .map(price -> new Finding(
+            Complaints.PRICE_UNUSED,
+            price.getValue().where(),
+            "no product '" + price.getKey() + "' in the catalogue, so its price counts for nothing"
+                + Neighbours.sentence(price.getKey(), ids)))
+        .toList();
+  }
+
   private Optional<Price> find(String product) {
     return prices.entrySet().stream()
         .filter(entry -> entry.getKey().equalsIgnoreCase(product))
