@@ -75,21 +75,25 @@ final class FieldForm {
     this.pictured = pictured;
   }
 
-  /** What the form says to whoever fills it in, besides its labels and headings. */
+  /** What the form says to whoever fills it in, besides its labels and headings: its titles and its sentences. */
   static Set<String> prose() {
-    Draft words = new FieldForm(Paper.LETTER, false).draw();
-    Set<String> prose = new HashSet<>();
-    words.find(NAME).orElseThrow().entries().forEach((ref, entry) -> {
-      if (SAYING.contains(entry.role()) && entry.stored() instanceof Content.Text text) {
-        prose.add(text.value().strip());
+    return words(NAME, SAYING);
+  }
+
+  /** Every word of the sheet that says how to fill it in. */
+  static Set<String> how() {
+    return words(HOW, Set.of(Role.values()));
+  }
+
+  private static Set<String> words(String name, Set<Role> roles) {
+    Set<String> words = new HashSet<>();
+    DraftSheet sheet = new FieldForm(Paper.LETTER, false).draw().find(name).orElseThrow();
+    sheet.entries().forEach((ref, entry) -> {
+      if (roles.contains(entry.role()) && entry.stored() instanceof Content.Text text) {
+        words.add(text.value().strip());
       }
     });
-    words.find(HOW).orElseThrow().entries().forEach((ref, entry) -> {
-      if (entry.stored() instanceof Content.Text text) {
-        prose.add(text.value().strip());
-      }
-    });
-    return prose;
+    return words;
   }
 
   Draft draw() {

@@ -10,6 +10,7 @@ import squaresheet.binding.Meaning.Role;
 final class FieldProse {
 
   private static final Set<String> PROSE = FieldForm.prose();
+  private static final Set<String> HOW = FieldForm.how();
 
   /** A title stands so many rows over the headings. */
   private static final int TITLE_ROWS = 4;
@@ -27,16 +28,22 @@ final class FieldProse {
       }
     });
     for (Line line : cells.lines(grid)) {
-      boolean all = line.columns().stream()
+      boolean titles = line.columns().stream()
           .map(column -> grid.text(line.row(), column))
           .allMatch(text -> PROSE.contains(text) || (over.contains(line.row()) && isTitle(text)));
       for (int column : line.columns()) {
         String text = grid.text(line.row(), column);
-        if (all || (text.length() > SHORT && PROSE.contains(text))) {
+        if (titles || isProse(grid, text)) {
           cells.take(grid, line.row(), column);
         }
       }
     }
+  }
+
+  private static boolean isProse(Grid grid, String text) {
+    return text.length() > SHORT
+        ? PROSE.contains(text) || HOW.contains(text)
+        : grid.name().equals(FieldForm.HOW) && HOW.contains(text);
   }
 
   private static boolean isTitle(String text) {

@@ -23,6 +23,9 @@ final class FieldRest {
   private static final String OUTSIDE =
       "a row must stand under the headings of a table, without two blank rows between, but stands outside"
           + " every table; nothing of it is read";
+  private static final String UNKNOWN =
+      "readings must stand under headings that are known, but nothing is read of these; two tables beside each other"
+          + " need an empty column between them";
   private static final String ONLY_NAMED =
       "a row must hold readings, but only its name is written; if it is a title, say that it is left out";
 
@@ -50,19 +53,20 @@ final class FieldRest {
   void item(RowReader row) {
     FoundTable table = row.table();
     Set<String> used = row.used();
-    boolean nothing = used.isEmpty() && row.isWhole();
-    if (nothing) {
+    if (used.isEmpty() && row.isWhole()) {
       line(table, row.row(), !row.findings().isEmpty());
     }
-    for (int column = table.first(); column <= table.last(); column++) {
-      if (cells.isLeft(table.grid(), row.row(), column)) {
-        cells.take(table.grid(), row.row(), column);
-        if (row.isWhole()
-            && !used.contains(table.property(column))
-            && !isDash(table, row, column)) {
-          remark(table, row.row(), column, row.subject());
-        }
-      }
+    List<Integer> unused = left(table, row.row()).stream()
+        .filter(column -> !used.contains(table.property(column)))
+        .filter(column -> !isDash(table, row, column))
+        .toList();
+    left(table, row.row()).forEach(column -> cells.take(table.grid(), row.row(), column));
+    List<Integer> unknown =
+        unused.stream().filter(column -> table.property(column).isEmpty()).toList();
+    if (row.isWhole() && isLikeReadings(table.grid(), row.row(), unknown)) {
+      readings(table.grid(), row.row(), unused, UNKNOWN);
+    } else if (row.isWhole()) {
+      unused.forEach(column -> remark(table, row.row(), column, row.subject()));
     }
   }
 
@@ -94,7 +98,9 @@ final class FieldRest {
     table.columns().forEach(column -> {
       for (int up = 0; up <= HEADING_ROWS; up++) {
         int row = table.heading() - up;
+        boolean own = up == 0 || column.isSure();
         if (row >= 0
+            && own
             && column.heading().text().contains(table.grid().spreadText(row, column.at()))) {
           cells.take(table.grid(), row, column.at());
         }
@@ -227,8 +233,8 @@ final class FieldRest {
         .min()
         .orElse(Integer.MAX_VALUE);
     for (Line line : cells.lines(grid)) {
-      if (line.row() > first && isLikeReadings(line)) {
-        readings(line);
+      if (line.row() > first && isLikeReadings(grid, line.row(), line.columns())) {
+        readings(grid, line.row(), line.columns(), OUTSIDE);
       } else {
         words(line);
       }
@@ -236,23 +242,18 @@ final class FieldRest {
     }
   }
 
-  private static boolean isLikeReadings(Line line) {
-    return line.columns().size() >= READINGS
-        && line.columns().stream()
-            .anyMatch(column -> Cells.isLikeANumber(line.grid().cell(line.row(), column)));
+  private static boolean isLikeReadings(Grid grid, int row, List<Integer> columns) {
+    return columns.size() >= READINGS
+        && columns.stream().anyMatch(column -> Cells.isLikeANumber(grid.cell(row, column)));
   }
 
-  private void readings(Line line) {
-    String written = String.join(" | ", line.written());
-    findings.add(Complaint.ROW_UNREAD.at(
-        line.grid().where(line.row(), line.first()), written, "", OUTSIDE + ": '" + written + "'"));
-    unread.add(Unread.of(
-        line.grid().where(line.row(), line.first()),
-        Unread.Kind.ROW,
-        line.written().get(0),
-        line.written(),
-        "nothing",
-        OUTSIDE));
+  private void readings(Grid grid, int row, List<Integer> columns, String why) {
+    List<String> written =
+        columns.stream().map(column -> Cells.text(grid.cell(row, column))).toList();
+    String all = String.join(" | ", written);
+    Where where = grid.where(row, columns.get(0));
+    findings.add(Complaint.ROW_UNREAD.at(where, all, "", why + ": '" + all + "'"));
+    unread.add(Unread.of(where, Unread.Kind.ROW, written.get(0), written, "nothing", why));
   }
 
   private void words(Line line) {

@@ -347,6 +347,32 @@ class EveryCellTest {
   }
 
   @Test
+  void readings_under_unknown_headings_of_a_table_withhold() {
+    String sheet = """
+        Unit;feet
+        Plane;Shape;Eave;Up the slope;Pitch;Measured;gap;Opening;In plane;What;Width;Up the slope
+        A;rectangle;40';15';6/12;slope;;C;A;chimney;2';2'
+        B;rectangle;40';15';6/12;slope;west
+        """;
+    FieldNotes notes = FieldSheet.read(sheet, "tape.csv", Locale.US).value().orElseThrow();
+    assertThat(notes.unread())
+        .extracting(unread -> String.join(" | ", unread.written()))
+        .containsExactly("C | A | chimney | 2' | 2'");
+  }
+
+  @Test
+  void words_of_our_form_are_told_where_they_stand_for_something() {
+    Read<FieldNotes> read = FieldSheet.read("""
+        Shape,rectangle
+        Plane,Shape,Eave,Up the slope,Pitch,Measured
+        A,rectangle,40',15',6/12,slope
+        """, "tape.csv", Locale.US);
+    assertThat(read.value().orElseThrow().remarks())
+        .extracting(FieldNotes.Remark::about, FieldNotes.Remark::text)
+        .containsExactly(org.assertj.core.groups.Tuple.tuple("Shape", "rectangle"));
+  }
+
+  @Test
   void a_company_may_give_settings_of_its_own_on_the_sheet() throws IOException {
     Company company = CompanyFolder.read(Path.of("demo-data")).value().orElseThrow();
     Rulebook own = company.rulebook().overriddenBy("""
