@@ -5,6 +5,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Help.Ansi;
 
@@ -32,11 +33,16 @@ public final class Main {
         .map(console -> new BufferedReader(console.reader()));
   }
 
-  /** A library logs through an interface that has nothing behind it here, and would say so; nobody here reads a log. */
-  private static void quietLibraries() {
-    if (System.getProperty("log4j2.StatusLogger.level") == null) {
-      System.setProperty("log4j2.StatusLogger.level", "OFF");
-    }
+  /**
+   * A library writes to a log of its own; what it says there is told as a finding instead. Set here and not in a file of the
+   * jar, where it would hold for every program that uses the library; what was set at the start of the program stays.
+   */
+  static void quietLibraries() {
+    Map.of(
+            "log4j.provider", "org.apache.logging.log4j.simple.internal.SimpleProvider",
+            "org.apache.logging.log4j.simplelog.level", "OFF",
+            "log4j2.StatusLogger.level", "OFF")
+        .forEach(System.getProperties()::putIfAbsent);
   }
 
   private static Charset charset(String property) {
