@@ -99,7 +99,7 @@ record Listed(String what, String key, String heading, List<String> columns, int
     return text.equalsIgnoreCase(heading)
         || text.toLowerCase(java.util.Locale.ROOT)
             .startsWith(heading.toLowerCase(java.util.Locale.ROOT) + ",")
-        || columns.isEmpty() && text.equals(ProductsSheet.GIVEN);
+        || (columns.isEmpty() && text.equals(ProductsSheet.GIVEN));
   }
 
   /** The names of the columns that stand for the list's cells and for nothing else. */
