@@ -6,9 +6,12 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import squaresheet.judge.made.Layouts;
@@ -37,6 +40,15 @@ class JudgeTest {
           }
         })
         .check(new ClassFileImporter().importPackages("squaresheet.judge"));
+  }
+
+  @Test
+  void every_id_of_the_list_of_slips_is_put_in_or_excused() throws Exception {
+    List<String> ids = Files.readAllLines(Path.of("src/test/cases/judge/slips.txt"));
+    Set<String> missing = new TreeSet<>(ids);
+    missing.removeAll(Faults.ids());
+    assertThat(missing).isEqualTo(Faults.excused().keySet());
+    assertThat(ids).hasSizeGreaterThan(150);
   }
 
   @Test

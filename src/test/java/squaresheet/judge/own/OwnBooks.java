@@ -155,7 +155,8 @@ public final class OwnBooks {
 
   private static KnownCell known(String name, Cell cell) {
     boolean typed = cell.getCellType() != CellType.FORMULA;
-    Meaning meaning = MEANINGS.getOrDefault(name, Meaning.OTHER);
+    Meaning meaning =
+        MEANINGS.getOrDefault(typed ? name.replaceFirst("_typed$", "") : name, Meaning.OTHER);
     boolean taped = typed && cell.getSheet().getSheetName().matches("Planes|Openings|Edges");
     String at = cell.getSheet().getSheetName() + "!" + cell.getAddress();
     return new KnownCell(

@@ -4,7 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.function.Predicate;
+import squaresheet.finding.Severity;
 import squaresheet.judge.made.Calculator;
 import squaresheet.judge.made.MadeBook;
 import squaresheet.judge.slip.Faults;
@@ -14,15 +15,22 @@ import squaresheet.judge.slip.Spoilt;
 final class Judge {
 
   private final Path folder;
+  private final boolean scoring;
   private final List<Score> scores = new ArrayList<>();
   private final List<Clean> clean = new ArrayList<>();
+  private final Transcript record = new Transcript();
   private int put;
   private int told;
-  private final StringBuilder record =
-      new StringBuilder("workbook|fault|check|cell|severity|should be\n");
 
+  /** A judge that scores; it works in a folder. */
   Judge(Path folder) {
+    this(folder, true);
+  }
+
+  /** A judge that scores, or one that only writes down what is said. */
+  Judge(Path folder, boolean scoring) {
     this.folder = folder;
+    this.scoring = scoring;
   }
 
   /**
@@ -30,48 +38,65 @@ final class Judge {
    *
    * @param book the workbook
    * @param heard what was said of it
+   * @param mended what correct made of it
    */
-  record Clean(MadeBook book, List<Heard> heard) {
+  record Clean(MadeBook book, List<Heard> heard, Mended mended) {
 
     boolean isFlagged() {
       return heard.stream().anyMatch(Heard::isLoud);
     }
 
     boolean hasError() {
-      return heard.stream().anyMatch(each -> each.severity() == squaresheet.finding.Severity.ERROR);
+      return heard.stream().anyMatch(each -> each.severity() == Severity.ERROR);
     }
   }
 
   /** Verifies a clean workbook, then so many copies of it with one fault each. */
   void book(MadeBook made, int faults, long seed) {
-    Clean first = new Clean(made, Verdicts.of(made.file(), folder));
+    book(made, faults, seed, id -> true);
+  }
+
+  /** The same with faults of some ids only. */
+  void book(MadeBook made, int faults, long seed, Predicate<String> ids) {
+    Verdicts verdicts = Verdicts.of(made.file(), folder);
+    Clean first = new Clean(
+        made,
+        verdicts.heard(),
+        scoring ? verdicts.mended(List.of(), Faults.shown(made)) : Mended.NOTHING);
     clean.add(first);
-    record(made, "none", first.heard());
-    Random random = new Random(seed * 31 + made.layout().hashCode());
-    List<Faults.Pending> pending = random
-        .ints(0, Faults.kinds())
-        .distinct()
-        .limit(Faults.kinds())
-        .mapToObj(kind -> Faults.one(made, kind, seed))
+    record.add(made.name(), "none", first.heard());
+    List<Faults.Pending> pending = Faults.order(made.name(), seed).stream()
+        .filter(kind -> ids.test(Faults.ids().get(kind)))
+        .map(kind -> Faults.one(made, kind, seed))
         .flatMap(Optional::stream)
         .limit(faults)
         .toList();
     Calculator calculator = made.own() ? Calculator.office(folder) : Calculator.LIBRARY;
-    List<byte[]> files =
-        calculator.calculated(pending.stream().map(Faults.Pending::file).toList());
+    List<byte[]> files = pending.isEmpty()
+        ? List.of()
+        : calculator.calculated(pending.stream().map(Faults.Pending::file).toList());
     List<Score> alone = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
-      Spoilt spoilt = pending.get(i).calculated(files.get(i));
-      List<Heard> heard = Verdicts.of(spoilt.file(), folder);
-      alone.add(Score.of(spoilt, first.heard(), heard));
-      record(
-          made,
-          spoilt.slips().get(0).id() + " at " + spoilt.slips().get(0).cells().get(0),
-          heard);
+      alone.add(spoilt(pending.get(i).calculated(files.get(i)), first));
     }
     scores.addAll(alone);
-    together(made, alone, seed, 2);
-    together(made, alone, seed, 5);
+    if (scoring) {
+      together(made, alone, seed, 2);
+      together(made, alone, seed, 5);
+    }
+  }
+
+  private Score spoilt(Spoilt spoilt, Clean first) {
+    Verdicts verdicts = Verdicts.of(spoilt.file(), folder);
+    record.add(
+        spoilt.made().name(),
+        spoilt.slips().get(0).id() + " " + spoilt.slips().get(0).name(),
+        verdicts.heard());
+    return Score.of(
+        spoilt,
+        first.heard(),
+        verdicts.heard(),
+        scoring ? verdicts.mended(spoilt.slips(), spoilt.shown()) : Mended.NOTHING);
   }
 
   /** Puts several of the faults that were told at their cells alone into one workbook, and counts those that still are. */
@@ -86,7 +111,8 @@ final class Judge {
     }
     Faults.several(made, kinds, seed).ifPresent(pending -> {
       byte[] file = Calculator.LIBRARY.calculated(List.of(pending.file())).get(0);
-      List<Heard> heard = Verdicts.of(file, folder);
+      List<Heard> heard =
+          Verdicts.of(pending.calculated(file).file(), folder).heard();
       pending.slips().forEach(slip -> {
         put++;
         told += heard.stream().anyMatch(each -> slip.cells().contains(each.cell())) ? 1 : 0;
@@ -99,18 +125,9 @@ final class Judge {
     return new Share(told, put);
   }
 
-  /** Every finding but notes, a line each, to be compared with those of another build. */
-  String record() {
-    return record.toString();
-  }
-
-  private void record(MadeBook made, String fault, List<Heard> heard) {
-    heard.stream()
-        .filter(Heard::isLoud)
-        .map(each -> String.join(
-            "|", made.name(), fault, each.id(), each.cell(), each.severity().name(), each.should()))
-        .sorted()
-        .forEach(line -> record.append(line).append('\n'));
+  /** What was said of every workbook. */
+  Transcript record() {
+    return record;
   }
 
   Path folder() {

@@ -8,115 +8,158 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The table of what the judge found, as text. */
+/** The tables of what the judge found, as text. */
 final class Results {
 
   private static final String HEAD = """
-      | | faults | caught | exact cell | right value | worth right | findings a fault | astray | clean books flagged | with an error |
-      |---|---|---|---|---|---|---|---|---|---|
+      | %s | faults | caught | exact cell | slip named | named wrongly | right value | worth right | worth wrong | findings a fault | precision | mended by correct |
+      |---|---|---|---|---|---|---|---|---|---|---|---|
       """;
+  private static final String PEACE = """
+      | | clean books flagged | with an error | look-alikes flagged | books harmed by correct |
+      |---|---|---|---|---|
+      """;
+  private static final Map<String, String> CLASSES = Map.of(
+      "MEC", "mechanical",
+      "FRM", "formula",
+      "UNI", "unit",
+      "LOG", "logic",
+      "DOM", "roof",
+      "DAT", "data entry",
+      "STL", "stale",
+      "ACC", "money",
+      "ITG", "file and sheets");
 
   private Results() {}
 
-  /** The table of both halves, by owner, then by layout, then by kind of fault. */
+  /** All tables. */
   static String table(Judge judge) {
-    StringBuilder text = new StringBuilder(HEAD);
-    for (boolean own : new boolean[] {true, false}) {
-      for (boolean unseen : new boolean[] {false, true}) {
-        String name = (own ? "own layout" : "other layouts") + (unseen ? ", unseen" : ", seen");
-        text.append(row(
-            name,
-            judge,
-            score -> score.own() == own && score.unseen() == unseen,
-            clean -> clean.book().own() == own && clean.book().unseen() == unseen));
-      }
-    }
-    text.append(
-        "\nBy kind of fault, identifiable ones only:\n\n| | caught | exact cell | right value |\n|---|---|---|---|\n");
-    by(judge, score -> score.slip().id()).forEach((id, scores) -> text.append("| ")
-        .append(id)
-        .append(" ")
-        .append(scores.get(0).slip().name())
-        .append(" | ")
-        .append(share(scores, Score::caught))
-        .append(" | ")
-        .append(share(scores, Score::exact))
-        .append(" | ")
-        .append(share(valued(scores), Score::rightValue))
-        .append(" |\n"));
-    text.append(
-        "\nHonest edits and look-alikes, of which nothing should be said:\n\n| | flagged |\n|---|---|\n");
-    judge.scores().stream()
-        .filter(score -> score.slip().harmless())
-        .collect(Collectors.groupingBy(
-            score -> score.slip().id() + " " + score.slip().name(),
-            TreeMap::new,
-            Collectors.toList()))
-        .forEach((name, scores) -> text.append("| ")
-            .append(name)
-            .append(" | ")
-            .append(share(scores, Score::caught))
-            .append(" |\n"));
+    List<Score> faults =
+        judge.scores().stream().filter(score -> !score.slip().harmless()).toList();
+    StringBuilder text = new StringBuilder(
+        String.format(HEAD, "identifiable faults"));
+    halves(faults).forEach((half, scores) -> text.append(row(half, scores)));
+    text.append("\n").append(PEACE);
+    halves(judge.scores()).forEach((half, scores) -> text.append(peace(half, judge, scores)));
+    text.append("\nFaults that nothing in the workbook contradicts: ")
+        .append(share(faults.stream().filter(it -> !it.slip().identifiable()).toList(), Score::caught))
+        .append(" caught all the same.\n");
     text.append("\nSeveral at once: of the faults that are told at their cells alone, ")
         .append(judge.kept())
         .append(" are told there too when two or five stand in one workbook.\n");
-    text.append(
-        "\nBy layout:\n\n| | caught | exact cell | clean books flagged |\n|---|---|---|---|\n");
-    by(judge, Score::layout).forEach((layout, scores) -> text.append("| ")
-        .append(layout)
-        .append(" | ")
-        .append(share(scores, Score::caught))
-        .append(" | ")
-        .append(share(scores, Score::exact))
-        .append(" | ")
-        .append(
-            flagged(judge, clean -> clean.book().layout().equals(layout), Judge.Clean::isFlagged))
-        .append(" |\n"));
+    section(text, "class of fault", faults, Results::kind);
+    section(text, "layout", faults, Results::layout);
+    section(text, "fault", faults, score -> score.slip().id() + " " + score.slip().name());
+    return text.append(lookAlikes(judge)).toString();
+  }
+
+  /** The kinds that were missed at least once in the unseen half, with how often. */
+  static String missed(Judge judge) {
+    StringBuilder text = new StringBuilder("\nMissed in the unseen half:\n\n");
+    by(
+            judge.scores().stream()
+                .filter(score -> score.unseen() && score.slip().identifiable() && !score.caught())
+                .toList(),
+            score -> score.slip().id() + " " + score.slip().name())
+        .forEach((name, scores) -> text.append("- ")
+            .append(name)
+            .append(": ")
+            .append(scores.stream()
+                .map(score -> score.layout() + " at " + score.slip().cells().get(0))
+                .collect(Collectors.joining("; ")))
+            .append('\n'));
     return text.toString();
   }
 
-  private static Map<String, List<Score>> by(Judge judge, Function<Score, String> key) {
-    return judge.scores().stream()
-        .filter(score -> score.slip().identifiable())
+  private static String layout(Score score) {
+    return (score.unseen() ? "unseen: " : "seen: ") + score.layout();
+  }
+
+  private static String kind(Score score) {
+    String family = score.slip().id().substring(0, 3);
+    return CLASSES.getOrDefault(family, "slip of the fingers") + (score.unseen() ? ", unseen" : ", seen");
+  }
+
+  private static Map<String, List<Score>> halves(List<Score> scores) {
+    return by(
+        scores,
+        score -> (score.own() ? "our own layout" : "other layouts")
+            + (score.unseen() ? ", unseen" : ", seen"));
+  }
+
+  private static Map<String, List<Score>> by(List<Score> scores, Function<Score, String> key) {
+    return scores.stream()
         .collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
   }
 
-  private static String row(
-      String name, Judge judge, Predicate<Score> half, Predicate<Judge.Clean> cleanHalf) {
-    List<Score> scores = judge.scores().stream()
-        .filter(half)
-        .filter(score -> score.slip().identifiable())
-        .toList();
+  private static void section(
+      StringBuilder text, String name, List<Score> faults, Function<Score, String> key) {
+    text.append("\n").append(String.format(HEAD, "by " + name));
+    by(faults, key).forEach((each, scores) -> text.append(row(each, scores)));
+  }
+
+  /** Precision is of all faults, the rest of the identifiable ones. */
+  private static String row(String name, List<Score> all) {
+    List<Score> scores =
+        all.stream().filter(score -> score.slip().identifiable()).toList();
     List<Score> caught = scores.stream().filter(Score::caught).toList();
-    double each = caught.stream().mapToInt(Score::findings).average().orElse(0);
-    long said = caught.stream().mapToInt(Score::findings).sum();
-    long astray = caught.stream().mapToInt(Score::stray).sum();
+    List<Score> valued = scores.stream().filter(Score::valued).toList();
+    List<Score> worth = caught.stream()
+        .filter(score -> score.worth() != Score.Worth.NOTHING)
+        .toList();
+    long said = all.stream().mapToInt(Score::findings).sum();
+    long astray = all.stream().mapToInt(Score::stray).sum();
     return String.format(
         Locale.ROOT,
-        "| %s | %d | %s | %s | %s | %s | %.1f | %s | %s | %s |\n",
+        "| %s | %d | %s | %s | %s | %s | %s | %s | %s | %.1f | %s | %s |\n",
         name,
         scores.size(),
         share(scores, Score::caught),
         share(scores, Score::exact),
-        share(valued(scores), Score::rightValue),
-        share(caught, Score::rightWorth),
-        each,
-        new Share(astray, said),
-        flagged(judge, cleanHalf, Judge.Clean::isFlagged),
-        flagged(judge, cleanHalf, Judge.Clean::hasError));
+        share(caught, Score::named),
+        share(caught, Score::misnamed),
+        share(valued, Score::rightValue),
+        share(worth, score -> score.worth() == Score.Worth.RIGHT),
+        share(worth, score -> score.worth() == Score.Worth.WRONG),
+        caught.stream().mapToInt(Score::findings).average().orElse(0),
+        new Share(said - astray, said),
+        share(scores, score -> score.mended().mended()));
   }
 
-  private static List<Score> valued(List<Score> scores) {
-    return scores.stream().filter(Score::valued).toList();
+  private static String peace(String name, Judge judge, List<Score> scores) {
+    List<Judge.Clean> clean = judge.clean().stream()
+        .filter(it -> it.book().own() == scores.get(0).own()
+            && it.book().unseen() == scores.get(0).unseen())
+        .toList();
+    List<Score> alike = scores.stream().filter(score -> score.slip().harmless()).toList();
+    long harmed = clean.stream().filter(it -> it.mended().harms() > 0).count()
+        + scores.stream().filter(it -> it.mended().harms() > 0).count();
+    return String.format(
+        "| %s | %s | %s | %s | %s |\n",
+        name,
+        new Share(clean.stream().filter(Judge.Clean::isFlagged).count(), clean.size()),
+        new Share(clean.stream().filter(Judge.Clean::hasError).count(), clean.size()),
+        share(alike, Score::caught),
+        new Share(harmed, clean.size() + scores.size()));
+  }
+
+  private static String lookAlikes(Judge judge) {
+    StringBuilder text = new StringBuilder(
+        "\n| honest edits and look-alikes | flagged | harmed by correct |\n|---|---|---|\n");
+    by(
+            judge.scores().stream().filter(score -> score.slip().harmless()).toList(),
+            score -> score.slip().id() + " " + score.slip().name())
+        .forEach((name, scores) -> text.append("| ")
+            .append(name)
+            .append(" | ")
+            .append(share(scores, Score::caught))
+            .append(" | ")
+            .append(share(scores, score -> score.mended().harms() > 0))
+            .append(" |\n"));
+    return text.toString();
   }
 
   private static Share share(List<Score> scores, Predicate<Score> hit) {
     return new Share(scores.stream().filter(hit).count(), scores.size());
-  }
-
-  private static Share flagged(
-      Judge judge, Predicate<Judge.Clean> half, Predicate<Judge.Clean> how) {
-    List<Judge.Clean> books = judge.clean().stream().filter(half).toList();
-    return new Share(books.stream().filter(how).count(), books.size());
   }
 }

@@ -10,19 +10,23 @@ import squaresheet.judge.slip.Slip;
 import squaresheet.judge.slip.Spoilt;
 
 /**
- * What the pass made of one workbook with one fault in it.
+ * What the pass made of one workbook with one fault in it. A finding counts where it is new, at warning or above; a note does
+ * where the fault changes no number today.
  *
  * @param slip the fault
  * @param layout the workbook's layout
  * @param own whether of our own layout
  * @param unseen whether of the unseen half
- * @param caught whether something new was said at warning or above
+ * @param caught whether something new was said at a cell of the fault, or at one that shows another number by it
  * @param exact whether a new finding stands at the fault's own cell
+ * @param named whether a finding names the slip
+ * @param misnamed whether none does, and one names another slip
  * @param valued whether a finding there gives a value that it should be
  * @param rightValue whether that value is the one that was there before
- * @param rightWorth whether what it says of the price is right; true where it says nothing and nothing changed
+ * @param worth whether what it is worth is told right, told wrong, or not told
  * @param findings how many new findings there are at warning or above
  * @param stray how many of them stand at a cell that the fault neither is in nor moves
+ * @param mended what correct made of it
  */
 record Score(
     Slip slip,
@@ -31,41 +35,72 @@ record Score(
     boolean unseen,
     boolean caught,
     boolean exact,
+    boolean named,
+    boolean misnamed,
     boolean valued,
     boolean rightValue,
-    boolean rightWorth,
+    Worth worth,
     int findings,
-    int stray) {
+    int stray,
+    Mended mended) {
 
-  private static final Pattern NUMBER = Pattern.compile("-?[\\d,]+(\\.\\d+)?");
+  /** Whether what a fault is worth is told. */
+  enum Worth {
+    RIGHT,
+    WRONG,
+    NOT_TOLD,
+    /** It changes no price and no order, and nothing is said of any. */
+    NOTHING
+  }
+
+  private static final Pattern NUMBER = Pattern.compile("-?[\\d,]*\\d(\\.\\d+)?");
+  private static final Pattern TOLD = Pattern.compile("([\\d,]*\\d(?:\\.\\d+)?)[^,\\d]*too (much|little)");
+
+  /** Faults that cost cents, or nothing: a note is enough. */
+  private static final Set<String> LIGHT = Set.of(
+      "MEC-02", "ITG-06", "ITG-12", "STL-02", "STL-03", "ACC-01", "ACC-09", "LOG-13", "ITG-07");
 
   /** Scores a workbook with one fault, given what was said of it clean. */
-  static Score of(Spoilt spoilt, List<Heard> clean, List<Heard> after) {
+  static Score of(Spoilt spoilt, List<Heard> clean, List<Heard> after, Mended mended) {
     Slip slip = spoilt.slips().get(0);
-    Set<String> before = clean.stream().map(Heard::key).collect(Collectors.toSet());
+    Set<String> before = clean.stream()
+        .map(each -> each.id() + " at " + spoilt.moves().now(each.cell()))
+        .collect(Collectors.toSet());
+    boolean light =
+        !slip.harmless() && (LIGHT.contains(slip.id()) || spoilt.moved().isEmpty());
     List<Heard> fresh = after.stream()
-        .filter(
-            each -> (each.isLoud() || each.id().endsWith("latent")) && !before.contains(each.key()))
+        .filter(each -> light || each.isLoud())
+        .filter(each -> !before.contains(each.key()))
         .toList();
     Set<String> cells = new HashSet<>(slip.cells());
     List<Heard> there =
         fresh.stream().filter(each -> cells.contains(each.cell())).toList();
-    long stray = fresh.stream()
-        .filter(each -> !cells.contains(each.cell()) && !spoilt.moved().contains(each.cell()))
-        .count();
-    List<Heard> valued = there.stream().filter(each -> !each.should().isEmpty()).toList();
+    List<Heard> about = fresh.stream()
+        .filter(each -> cells.contains(each.cell()) || spoilt.moved().contains(each.cell()))
+        .toList();
+    List<Heard> valued = there.stream()
+        .filter(each -> !each.should().isEmpty() && isKnown(each.cell(), spoilt))
+        .toList();
     return new Score(
         slip,
         spoilt.made().layout(),
         spoilt.made().own(),
         spoilt.made().unseen(),
-        !fresh.isEmpty(),
+        slip.harmless() ? !fresh.isEmpty() : !about.isEmpty(),
         !there.isEmpty(),
+        SlipNames.right(slip, about),
+        SlipNames.wrong(slip, about),
         !valued.isEmpty(),
         valued.stream().anyMatch(each -> isRight(each, spoilt)),
-        worth(slip, fresh),
+        worth(slip, about),
         fresh.size(),
-        (int) stray);
+        fresh.size() - about.size(),
+        mended);
+  }
+
+  private static boolean isKnown(String cell, Spoilt spoilt) {
+    return spoilt.shown().containsKey(cell)
+        || !spoilt.slips().get(0).right().getOrDefault(cell, "").isEmpty();
   }
 
   private static boolean isRight(Heard said, Spoilt spoilt) {
@@ -80,17 +115,25 @@ record Score(
     return said.should().equals(right);
   }
 
-  private static boolean worth(Slip slip, List<Heard> fresh) {
-    List<Heard> worths =
-        fresh.stream().filter(each -> each.worth().contains("otal:")).toList();
-    if (worths.isEmpty()) {
-      return Math.abs(slip.money()) < 0.01;
+  /** Whether the change of the price, or of an order where the price stays, is told with its sign. */
+  private static Worth worth(Slip slip, List<Heard> about) {
+    List<String> told =
+        about.stream().map(Heard::worth).filter(each -> TOLD.matcher(each).find()).toList();
+    boolean costs = Math.abs(slip.money()) >= 0.01;
+    if (told.isEmpty()) {
+      return costs || !slip.packs().isEmpty() ? Worth.NOT_TOLD : Worth.NOTHING;
     }
-    return worths.stream().anyMatch(each -> {
-      String after = each.worth().substring(each.worth().indexOf("otal:"));
-      double sign = after.contains("too little") ? -1 : 1;
-      return Math.abs(number(after) * sign - slip.money()) <= 0.01 + 0.001 * Math.abs(slip.money());
-    });
+    boolean right = told.stream()
+        .flatMap(each -> TOLD.matcher(each).results())
+        .mapToDouble(each -> number(each.group(1)) * (each.group(2).equals("little") ? -1 : 1))
+        .anyMatch(each -> costs
+            ? near(each, slip.money())
+            : slip.packs().values().stream().anyMatch(packs -> near(each, packs)));
+    return right ? Worth.RIGHT : Worth.WRONG;
+  }
+
+  private static boolean near(double said, double is) {
+    return Math.abs(said - is) <= 0.01 + 0.001 * Math.abs(is);
   }
 
   private static boolean same(double one, double other) {
@@ -99,8 +142,6 @@ record Score(
 
   private static double number(String text) {
     Matcher number = NUMBER.matcher(text);
-    return number.find()
-        ? Double.parseDouble(number.group().replace(",", "").replaceAll("^$", "NaN"))
-        : Double.NaN;
+    return number.find() ? Double.parseDouble(number.group().replace(",", "")) : Double.NaN;
   }
 }

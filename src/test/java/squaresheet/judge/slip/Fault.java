@@ -3,6 +3,7 @@ package squaresheet.judge.slip;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import squaresheet.judge.made.KnownCell;
@@ -26,12 +27,65 @@ record Fault(String id, String name, Function<OpenBook, Optional<Done>> put) {
    * @param cells where
    * @param identifiable whether something else in the workbook contradicts it
    * @param harmless whether it is no fault
+   * @param moves where other cells went by it
+   * @param also other cells of which it is no surprise that something is said
+   * @param last what is done after the workbook was worked out, so that its values stay as they were
    */
-  record Done(List<String> cells, boolean identifiable, boolean harmless) {
+  record Done(
+      List<String> cells,
+      boolean identifiable,
+      boolean harmless,
+      Moves moves,
+      List<String> also,
+      Consumer<OpenBook> last) {
+
+    Done(List<String> cells, boolean identifiable, boolean harmless) {
+      this(cells, identifiable, harmless, Moves.NONE, List.of(), book -> {});
+    }
+
+    /** The same that touches other cells too. */
+    Done touching(List<String> others) {
+      return new Done(cells, identifiable, harmless, moves, others, last);
+    }
+
+    /** The same where rows, columns or sheets moved. */
+    Done moving(Moves other) {
+      return new Done(cells, identifiable, harmless, other, also, last);
+    }
+
+    /** The same with something done when the values are stored already. */
+    Done then(Consumer<OpenBook> other) {
+      return new Done(cells, identifiable, harmless, moves, also, other);
+    }
+
+    /** The same where it is no fault. */
+    Done meant() {
+      return new Done(cells, false, true, moves, also, last);
+    }
+
+    /** The same where nothing in the workbook contradicts it. */
+    Done unseen() {
+      return new Done(cells, false, harmless, moves, also, last);
+    }
 
     static Done at(String cell, boolean identifiable) {
       return new Done(List.of(cell), identifiable, false);
     }
+  }
+
+  /** The same fault where nothing in a workbook contradicts it: a rule that the workbook does not declare, say. */
+  Fault unseen() {
+    return new Fault(id, name, book -> put.apply(book).map(Done::unseen));
+  }
+
+  /** The same fault in workbooks of other people's layout only. */
+  Fault foreign() {
+    return new Fault(id, name, book -> book.made.own() ? Optional.empty() : put.apply(book));
+  }
+
+  /** What it is told by. */
+  String label() {
+    return id + " " + name;
   }
 
   /** A formula of one row of a family becomes another. */

@@ -37,7 +37,7 @@ final class FormulaFaults {
   }
 
   /** A change of the formula's text. */
-  private static BiFunction<OpenBook, KnownCell, Optional<String>> swap(String pattern, String by) {
+  static BiFunction<OpenBook, KnownCell, Optional<String>> swap(String pattern, String by) {
     return (book, cell) -> {
       String text = book.content(cell.at());
       return text.startsWith("=")
@@ -47,7 +47,7 @@ final class FormulaFaults {
   }
 
   /** The formula with something around it. */
-  private static BiFunction<OpenBook, KnownCell, Optional<String>> wrap(
+  static BiFunction<OpenBook, KnownCell, Optional<String>> wrap(
       String before, String after) {
     return (book, cell) -> Optional.of(book.content(cell.at()))
         .filter(text -> text.startsWith("="))
@@ -55,7 +55,7 @@ final class FormulaFaults {
   }
 
   /** One of the formula's references to another row or column. */
-  private static BiFunction<OpenBook, KnownCell, Optional<String>> shift(int rows, int columns) {
+  static BiFunction<OpenBook, KnownCell, Optional<String>> shift(int rows, int columns) {
     return (book, cell) -> {
       String text = book.content(cell.at()).replaceFirst("^=", "");
       Matcher reference = REFERENCE.matcher(text);
@@ -182,7 +182,7 @@ final class FormulaFaults {
         Fault.oneRow(
             "DOM-07",
             "hips left out of the cap",
-            swap("\\(([^()+]+)\\+([^()+]+)\\)/25", "($1)/25"),
+            withHips(swap("\\(([^()+]+)\\+([^()+]+)\\)/25", "($1)/25")),
             PACKS),
         Fault.oneRow(
             "ACC-03",
@@ -199,6 +199,16 @@ final class FormulaFaults {
             AMOUNT),
         Fault.oneRow("FRM-02", "a rate added as an amount", swap("\\*", "+"), MARKUP, TAX),
         Fault.oneRow("QTY-01", "labor by another area", shift(0, 1), QUANTITY));
+  }
+
+  /** A change where the roof has hips. */
+  private static BiFunction<OpenBook, KnownCell, Optional<String>> withHips(
+      BiFunction<OpenBook, KnownCell, Optional<String>> change) {
+    return (book, cell) -> book.made
+        .all(EDGE_TOTAL)
+        .filter(total -> total.item().equals("Hip") && book.value(total.at()) > 0)
+        .findFirst()
+        .flatMap(hips -> change.apply(book, cell));
   }
 
   private static BiFunction<OpenBook, KnownCell, Optional<String>> circle() {

@@ -21,8 +21,10 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import squaresheet.judge.made.KnownCell;
 import squaresheet.judge.made.Meaning;
 
@@ -51,12 +53,7 @@ final class StructureFaults {
             "STL-10",
             "precision as displayed",
             book -> book.book.getCTWorkbook().addNewCalcPr().setFullPrecision(false)),
-        file("ITG-05", "another date system", book -> {
-          if (book.book.getCTWorkbook().getWorkbookPr() == null) {
-            book.book.getCTWorkbook().addNewWorkbookPr();
-          }
-          book.book.getCTWorkbook().getWorkbookPr().setDate1904(true);
-        }),
+        new Fault("ITG-05", "another date system", StructureFaults::otherDates),
         file("ITG-07", "a name that is broken", book -> {
           var name = book.book.createName();
           name.setNameName("old_rate");
@@ -68,6 +65,7 @@ final class StructureFaults {
         honest("EDIT-04", "a plane measured again", book -> edit(book, EAVE, 1.02)),
         honest("EDIT-05", "a sheet renamed", StructureFaults::renamed),
         honest("EDIT-06", "a column of notes put beside", StructureFaults::notes),
+        honest("EDIT-09", "a list of prices hidden", StructureFaults::hiddenList),
         honest("OK-11", "a footnote number under a column", StructureFaults::footnote),
         honest("OK-15", "a date beside the planes", StructureFaults::dates),
         honest("OK-18", "an option outside the total", StructureFaults::option),
@@ -80,8 +78,28 @@ final class StructureFaults {
         return Optional.empty(); // the office program writes these settings anew
       }
       change.accept(book);
-      return book.made.total().map(at -> Fault.Done.at(at, true));
+      return Optional.of(Fault.Done.at("", true));
     });
+  }
+
+  /** Days of this year, shown four years late. */
+  private static Optional<Fault.Done> otherDates(OpenBook book) {
+    Sheet sheet = book.book.getSheetAt(0);
+    int free = sheet.getLastRowNum() + 3;
+    List<String> cells = new ArrayList<>(List.of(""));
+    for (String label : List.of("Measured on", "Bid date")) {
+      String at = sheet.getSheetName() + "!A" + free;
+      book.type(at, label);
+      book.type(OpenBook.moved(at, 0, 1), 46150.0 + free);
+      BookFaults.format(book, OpenBook.moved(at, 0, 1), "m/d/yyyy");
+      cells.add(OpenBook.moved(at, 0, 1));
+      free++;
+    }
+    if (book.book.getCTWorkbook().getWorkbookPr() == null) {
+      book.book.getCTWorkbook().addNewWorkbookPr();
+    }
+    book.book.getCTWorkbook().getWorkbookPr().setDate1904(true);
+    return book.made.own() ? Optional.empty() : Optional.of(new Fault.Done(cells, true, false));
   }
 
   private static Fault honest(
@@ -91,10 +109,10 @@ final class StructureFaults {
         name,
         book -> book.made.own() && !id.matches("EDIT-0[234]")
             ? Optional.empty()
-            : change.apply(book).map(done -> new Fault.Done(done.cells(), false, true)));
+            : change.apply(book).map(Fault.Done::meant));
   }
 
-  private static Stream<KnownCell> planes(OpenBook book) {
+  static Stream<KnownCell> planes(OpenBook book) {
     List<KnownCell> names = book.all(true, PLANE_NAME);
     boolean inRows = names.size() > 2
         && names.stream()
@@ -107,15 +125,18 @@ final class StructureFaults {
         : Stream.empty();
   }
 
-  private static Row insert(Cell before) {
+  static Row insert(Cell before) {
     Sheet sheet = before.getSheet();
+    if (!((XSSFSheet) sheet).getTables().isEmpty()) {
+      throw new IllegalStateException("the library does not move structured tables");
+    }
     int at = before.getRowIndex();
     sheet.shiftRows(at, sheet.getLastRowNum(), 1);
     return sheet.createRow(at);
   }
 
   private static Optional<Fault.Done> bareRow(OpenBook book) {
-    return planes(book).findFirst().map(plane -> {
+    return planes(book).findFirst().map(any -> {
       List<KnownCell> names = book.all(true, PLANE_NAME);
       Cell last = book.cell(names.get(names.size() - 1).at());
       Row from = last.getRow();
@@ -135,8 +156,13 @@ final class StructureFaults {
       from.forEach(cell -> cells.add(row.getSheet().getSheetName() + "!"
           + new org.apache.poi.ss.util.CellReference(row.getRowNum(), cell.getColumnIndex())
               .formatAsString()));
-      return new Fault.Done(cells.stream().distinct().toList(), true, false);
+      return new Fault.Done(cells.stream().distinct().toList(), true, false).moving(under(row));
     });
+  }
+
+  /** Where everything went that stood at the new row or under it. */
+  static Moves under(Row row) {
+    return Moves.rows(row.getSheet().getSheetName(), row.getRowNum(), 1);
   }
 
   private static Optional<Fault.Done> copied(OpenBook book, boolean renamed) {
@@ -148,7 +174,10 @@ final class StructureFaults {
       if (renamed) {
         row.getCell(name.getColumnIndex()).setCellValue("Added part");
       }
-      return Fault.Done.at(plane.at(), false);
+      String copy = plane.at();
+      return new Fault.Done(
+              renamed ? List.of(copy) : List.of(copy, OpenBook.moved(copy, 1, 0)), false, false)
+          .moving(under(row));
     });
   }
 
@@ -177,24 +206,30 @@ final class StructureFaults {
   }
 
   private static Optional<Fault.Done> hiddenSheet(OpenBook book) {
-    return Optional.of(book.book.getNumberOfSheets() - 1)
-        .filter(last ->
-            last > 0 && !book.made.own() && book.book.getSheetName(last).startsWith("Price"))
-        .map(last -> {
-          book.book.setSheetHidden(last, true);
-          String sheet = book.book.getSheetName(last);
-          return new Fault.Done(
-              book.made.cells().stream()
-                  .map(KnownCell::at)
-                  .filter(at -> at.startsWith(sheet + "!"))
-                  .toList(),
-              true,
-              false);
+    return book.made.total().filter(total -> !book.made.own()).map(total -> {
+      Sheet sheet = book.book.createSheet("Adj");
+      sheet.createRow(0).createCell(0).setCellValue("more");
+      sheet.getRow(0).createCell(1).setCellValue(750);
+      book.book.setSheetVisibility(book.book.getSheetIndex(sheet), SheetVisibility.VERY_HIDDEN);
+      book.formula(total, book.content(total).substring(1) + "+Adj!B1");
+      return new Fault.Done(List.of("", "Adj!A1", "Adj!B1", total), true, false);
+    });
+  }
+
+  /** A list of prices that a person put out of the way. */
+  private static Optional<Fault.Done> hiddenList(OpenBook book) {
+    return book.all(true, PRICE).stream()
+        .map(cell -> cell.at().substring(0, cell.at().lastIndexOf('!')))
+        .filter(sheet -> sheet.startsWith("Price"))
+        .findFirst()
+        .map(sheet -> {
+          book.book.setSheetHidden(book.book.getSheetIndex(sheet), true);
+          return Fault.Done.at(sheet + "!A1", false);
         });
   }
 
   private static Optional<Fault.Done> hidingFormat(OpenBook book) {
-    return book.any(book.all(true, EAVE, LENGTH_UP_SLOPE, PRICE)).findFirst().map(cell -> {
+    return book.any(book.all(false, AMOUNT)).findFirst().map(cell -> {
       CellStyle style = book.book.createCellStyle();
       style.setDataFormat(book.book.createDataFormat().getFormat(";;;"));
       book.cell(cell.at()).setCellStyle(style);
@@ -244,8 +279,11 @@ final class StructureFaults {
   }
 
   private static Optional<Fault.Done> renamed(OpenBook book) {
-    book.book.setSheetName(0, "Sheet for the office");
-    return book.made.total().map(at -> Fault.Done.at(at, false));
+    String before = book.book.getSheetName(0);
+    String after = "Sheet for the office";
+    book.book.setSheetName(0, after);
+    return Optional.of(
+        Fault.Done.at(after + "!A1", false).moving(Moves.renamed(before, after)));
   }
 
   private static Optional<Fault.Done> notes(OpenBook book) {
