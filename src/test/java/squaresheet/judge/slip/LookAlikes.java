@@ -2,6 +2,7 @@ package squaresheet.judge.slip;
 
 import static squaresheet.judge.made.Meaning.PACKS;
 import static squaresheet.judge.made.Meaning.PITCH;
+import static squaresheet.judge.made.Meaning.PLANE_NAME;
 import static squaresheet.judge.made.Meaning.PRODUCT_NAME;
 import static squaresheet.judge.made.Meaning.SUBTOTAL;
 
@@ -147,22 +148,30 @@ final class LookAlikes {
         "SUBTOTAL(9,");
   }
 
+  /** All rows of planes with a guard for rows that nobody has filled in, and one such row. */
   private static Optional<Fault.Done> prepared(OpenBook book) {
     return StructureFaults.planes(book).findFirst().map(plane -> {
       int column = book.cell(plane.at()).getColumnIndex();
+      book.all(true, PLANE_NAME).forEach(name -> guarded(book.cell(name.at())));
       Row row = StructureFaults.insert(book.cell(plane.at()));
       ((XSSFRow) row)
           .copyRowFrom(row.getSheet().getRow(row.getRowNum() + 1), new CellCopyPolicy());
-      String name = row.getCell(column).getAddress().formatAsString();
       for (Cell cell : row) {
-        if (cell.getCellType() == CellType.FORMULA) {
-          cell.setCellFormula("IF(" + name + "=\"\",\"\"," + cell.getCellFormula() + ")");
-        } else {
+        if (cell.getCellType() != CellType.FORMULA && cell.getColumnIndex() >= column) {
           cell.setBlank();
         }
       }
       return Fault.Done.at(plane.at(), false).moving(StructureFaults.under(row));
     });
+  }
+
+  private static void guarded(Cell name) {
+    for (Cell cell : name.getRow()) {
+      if (cell.getCellType() == CellType.FORMULA) {
+        cell.setCellFormula(
+            "IF($" + name.getAddress() + "=\"\",\"\"," + cell.getCellFormula() + ")");
+      }
+    }
   }
 
   private static Optional<Fault.Done> codes(OpenBook book) {

@@ -62,7 +62,7 @@ final class RoofFaults {
             "LOG-09", "triangle as a rectangle", RoofFaults::rectangle, cell -> false, RIDGE),
         Fault.oneRow(
             "LOG-11", "overhang left out", swap("\\+2\\*[A-Z]+\\d+\\)", ")"), PLAN_AREA),
-        Fault.everyRow("LOG-11", "overhang on one side only", swap("2\\*", "1*"), PLAN_AREA)
+        Fault.everyRow("LOG-11", "overhang on one side only", swap("\\+2\\*", "+1*"), PLAN_AREA)
             .unseen(),
         Fault.oneRow("LOG-13", "waste divided in one row", swap(WASTE, "/(1-$1)"), PACKS),
         Fault.number(
