@@ -111,8 +111,7 @@ final class Judge {
     }
     Faults.several(made, kinds, seed).ifPresent(pending -> {
       byte[] file = Calculator.LIBRARY.calculated(List.of(pending.file())).get(0);
-      List<Heard> heard =
-          Verdicts.of(pending.calculated(file).file(), folder).heard();
+      List<Heard> heard = Verdicts.of(pending.calculated(file).file(), folder).heard();
       pending.slips().forEach(slip -> {
         put++;
         told += heard.stream().anyMatch(each -> slip.cells().contains(each.cell())) ? 1 : 0;

@@ -15,7 +15,8 @@ import squaresheet.judge.own.OwnBooks;
  */
 public final class JudgeRun {
 
-  private static final Pattern MADE_OF = Pattern.compile("# (\\d+) workbooks a layout, (\\d+) faults a workbook, (\\d+) own workbooks");
+  private static final Pattern MADE_OF = Pattern.compile(
+      "# (\\d+) workbooks a layout, (\\d+) faults a workbook, (\\d+) own workbooks");
 
   private final Path folder = Path.of("target/judge");
   private final int books;
@@ -79,7 +80,8 @@ public final class JudgeRun {
     }
     Files.writeString(
         folder.resolve("record.csv"),
-        judge.record()
+        judge
+            .record()
             .text(books + " workbooks a layout, " + faults + " faults a workbook, " + own
                 + " own workbooks"));
     return judge;

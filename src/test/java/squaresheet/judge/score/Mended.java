@@ -45,7 +45,8 @@ record Mended(int changes, int harms, boolean mended) {
     slips.stream().filter(slip -> !slip.harmless()).forEach(slip -> wrong.addAll(slip.cells()));
     long harms = corrections.changes().stream()
         .filter(change -> !wrong.contains(name(change.cell())))
-        .filter(change -> !shows(after, change.cell(), right) || slips.stream().anyMatch(Slip::harmless))
+        .filter(change ->
+            !shows(after, change.cell(), right) || slips.stream().anyMatch(Slip::harmless))
         .count();
     boolean mended = !slips.isEmpty()
         && corrections.changes().stream()

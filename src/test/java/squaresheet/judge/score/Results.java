@@ -36,20 +36,21 @@ final class Results {
   static String table(Judge judge) {
     List<Score> faults =
         judge.scores().stream().filter(score -> !score.slip().harmless()).toList();
-    StringBuilder text = new StringBuilder(
-        String.format(HEAD, "identifiable faults"));
+    StringBuilder text = new StringBuilder(String.format(HEAD, "identifiable faults"));
     halves(faults).forEach((half, scores) -> text.append(row(half, scores)));
     text.append("\n").append(PEACE);
     halves(judge.scores()).forEach((half, scores) -> text.append(peace(half, judge, scores)));
     text.append("\nFaults that nothing in the workbook contradicts: ")
-        .append(share(faults.stream().filter(it -> !it.slip().identifiable()).toList(), Score::caught))
+        .append(
+            share(faults.stream().filter(it -> !it.slip().identifiable()).toList(), Score::caught))
         .append(" caught all the same.\n");
     text.append("\nSeveral at once: of the faults that are told at their cells alone, ")
         .append(judge.kept())
         .append(" are told there too when two or five stand in one workbook.\n");
     section(text, "class of fault", faults, Results::kind);
     section(text, "layout", faults, Results::layout);
-    section(text, "fault", faults, score -> score.slip().id() + " " + score.slip().name());
+    section(
+        text, "fault", faults, score -> score.slip().id() + " " + score.slip().name());
     return text.append(lookAlikes(judge)).toString();
   }
 
@@ -77,7 +78,8 @@ final class Results {
 
   private static String kind(Score score) {
     String family = score.slip().id().substring(0, 3);
-    return CLASSES.getOrDefault(family, "slip of the fingers") + (score.unseen() ? ", unseen" : ", seen");
+    return CLASSES.getOrDefault(family, "slip of the fingers")
+        + (score.unseen() ? ", unseen" : ", seen");
   }
 
   private static Map<String, List<Score>> halves(List<Score> scores) {
@@ -88,8 +90,7 @@ final class Results {
   }
 
   private static Map<String, List<Score>> by(List<Score> scores, Function<Score, String> key) {
-    return scores.stream()
-        .collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
+    return scores.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
   }
 
   private static void section(
@@ -104,9 +105,8 @@ final class Results {
         all.stream().filter(score -> score.slip().identifiable()).toList();
     List<Score> caught = scores.stream().filter(Score::caught).toList();
     List<Score> valued = scores.stream().filter(Score::valued).toList();
-    List<Score> worth = caught.stream()
-        .filter(score -> score.worth() != Score.Worth.NOTHING)
-        .toList();
+    List<Score> worth =
+        caught.stream().filter(score -> score.worth() != Score.Worth.NOTHING).toList();
     long said = all.stream().mapToInt(Score::findings).sum();
     long astray = all.stream().mapToInt(Score::stray).sum();
     return String.format(

@@ -54,7 +54,8 @@ record Score(
   }
 
   private static final Pattern NUMBER = Pattern.compile("-?[\\d,]*\\d(\\.\\d+)?");
-  private static final Pattern TOLD = Pattern.compile("([\\d,]*\\d(?:\\.\\d+)?)[^,\\d]*too (much|little)");
+  private static final Pattern TOLD =
+      Pattern.compile("([\\d,]*\\d(?:\\.\\d+)?)[^,\\d]*too (much|little)");
 
   /** Faults that cost cents, or nothing: a note is enough. */
   private static final Set<String> LIGHT = Set.of(
@@ -117,8 +118,10 @@ record Score(
 
   /** Whether the change of the price, or of an order where the price stays, is told with its sign. */
   private static Worth worth(Slip slip, List<Heard> about) {
-    List<String> told =
-        about.stream().map(Heard::worth).filter(each -> TOLD.matcher(each).find()).toList();
+    List<String> told = about.stream()
+        .map(Heard::worth)
+        .filter(each -> TOLD.matcher(each).find())
+        .toList();
     boolean costs = Math.abs(slip.money()) >= 0.01;
     if (told.isEmpty()) {
       return costs || !slip.packs().isEmpty() ? Worth.NOT_TOLD : Worth.NOTHING;

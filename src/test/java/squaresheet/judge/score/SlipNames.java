@@ -164,7 +164,6 @@ final class SlipNames {
   /** Whether none of them does, and one names another slip. */
   static boolean wrong(Slip slip, List<Heard> heard) {
     return !right(slip, heard)
-        && heard.stream()
-            .anyMatch(each -> ALL.keySet().stream().anyMatch(id -> names(id, each)));
+        && heard.stream().anyMatch(each -> ALL.keySet().stream().anyMatch(id -> names(id, each)));
   }
 }

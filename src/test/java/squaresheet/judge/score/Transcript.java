@@ -53,7 +53,11 @@ final class Transcript {
         text.append("lost     ").append(line.getValue()).append('\n');
       } else if (other != null && !other.equals(line.getValue())) {
         changed++;
-        text.append("changed  ").append(line.getValue()).append("\n     to  ").append(other).append('\n');
+        text.append("changed  ")
+            .append(line.getValue())
+            .append("\n     to  ")
+            .append(other)
+            .append('\n');
       }
     }
     for (Map.Entry<String, String> line : after.entrySet()) {
@@ -62,9 +66,14 @@ final class Transcript {
         text.append("new      ").append(line.getValue()).append('\n');
       }
     }
-    return text + String.format("%d lost, %d new, %d changed, of %d findings on %d workbooks%n",
-        lost, fresh, changed, before.keySet().stream().filter(Transcript::isFinding).count(),
-        books(before));
+    return text
+        + String.format(
+            "%d lost, %d new, %d changed, of %d findings on %d workbooks%n",
+            lost,
+            fresh,
+            changed,
+            before.keySet().stream().filter(Transcript::isFinding).count(),
+            books(before));
   }
 
   private static boolean isFinding(String key) {
@@ -79,7 +88,8 @@ final class Transcript {
   }
 
   private static Map<String, String> byKey(String record) {
-    return record.lines()
+    return record
+        .lines()
         .filter(line -> !line.startsWith("#") && !line.equals(HEAD))
         .collect(Collectors.toMap(
             line -> String.join("|", List.of(line.split("\\|", -1)).subList(0, KEY)),

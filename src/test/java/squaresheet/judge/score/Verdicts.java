@@ -41,7 +41,6 @@ final class Verdicts {
 
   /** What correct makes of it, given the faults in it and what the cells should show. */
   Mended mended(List<Slip> slips, Map<String, Double> right) {
-    return Mended.of(
-        book, each -> each == book ? verdict : Verify.of(each, NAME), slips, right);
+    return Mended.of(book, each -> each == book ? verdict : Verify.of(each, NAME), slips, right);
   }
 }

@@ -101,10 +101,10 @@ final class BookFaults {
   /** A copy of the roof's sheet with one dimension another. */
   private static String copy(OpenBook book, KnownCell area, String name) {
     Sheet copy = book.book.cloneSheet(book.book.getSheetIndex(sheet(area)), name);
-    KnownCell any = book.all(true, EAVE, LENGTH_UP_SLOPE, squaresheet.judge.made.Meaning.PLAN_AREA)
-        .stream()
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("nothing typed"));
+    KnownCell any =
+        book.all(true, EAVE, LENGTH_UP_SLOPE, squaresheet.judge.made.Meaning.PLAN_AREA).stream()
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("nothing typed"));
     String at = name + any.at().substring(any.at().lastIndexOf('!'));
     book.type(at, Math.rint(book.value(any.at()) * 0.6));
     return copy.getSheetName();
@@ -160,19 +160,17 @@ final class BookFaults {
       }
       var name = book.book.createName();
       name.setNameName("Waste");
-      name.setRefersToFormula(
-          "'" + sheet(tax) + "'!" + tax.at().substring(tax.at().lastIndexOf('!') + 1)
+      name.setRefersToFormula("'" + sheet(tax) + "'!"
+          + tax.at()
+              .substring(tax.at().lastIndexOf('!') + 1)
               .replaceAll("([A-Z]+)(\\d+)", "\\$$1\\$$2"));
       users.forEach(cell -> book.formula(
           cell.at(),
-          book.content(cell.at())
-              .substring(1)
-              .replaceAll("\\(1\\+\\$[A-Z]+\\$\\d+", "(1+Waste")));
-      return Optional.of(
-          new Fault.Done(
-              Stream.concat(users.stream().map(KnownCell::at), Stream.of(tax.at())).toList(),
-              true,
-              false));
+          book.content(cell.at()).substring(1).replaceAll("\\(1\\+\\$[A-Z]+\\$\\d+", "(1+Waste")));
+      return Optional.of(new Fault.Done(
+          Stream.concat(users.stream().map(KnownCell::at), Stream.of(tax.at())).toList(),
+          true,
+          false));
     });
   }
 
@@ -243,28 +241,30 @@ final class BookFaults {
   }
 
   private static Optional<Fault.Done> stale(OpenBook book) {
-    return book.any(book.all(true, EAVE, LENGTH_UP_SLOPE, WASTE_RATE)).findFirst().map(cell -> {
-      double value = Math.round(book.value(cell.at()) * 130) / 100.0;
-      List<String> cells = new ArrayList<>(List.of(cell.at()));
-      try (OpenBook other = new OpenBook(book.made, book.made.file(), new Random(0))) {
-        other.type(cell.at(), value);
-        byte[] then = Calculator.LIBRARY.calculated(List.of(other.bytes())).get(0);
-        try (OpenBook after = new OpenBook(book.made, then, new Random(0))) {
-          Map<String, Double> before = book.shown();
-          after.shown().forEach((at, shown) -> {
-            if (!shown.equals(before.get(at))) {
-              cells.add(at);
+    return book.any(book.all(true, EAVE, LENGTH_UP_SLOPE, WASTE_RATE))
+        .findFirst()
+        .map(cell -> {
+          double value = Math.round(book.value(cell.at()) * 130) / 100.0;
+          List<String> cells = new ArrayList<>(List.of(cell.at()));
+          try (OpenBook other = new OpenBook(book.made, book.made.file(), new Random(0))) {
+            other.type(cell.at(), value);
+            byte[] then = Calculator.LIBRARY.calculated(List.of(other.bytes())).get(0);
+            try (OpenBook after = new OpenBook(book.made, then, new Random(0))) {
+              Map<String, Double> before = book.shown();
+              after.shown().forEach((at, shown) -> {
+                if (!shown.equals(before.get(at))) {
+                  cells.add(at);
+                }
+              });
             }
-          });
-        }
-      }
-      return new Fault.Done(cells, true, false).then(last -> last.type(cell.at(), value));
-    });
+          }
+          return new Fault.Done(cells, true, false).then(last -> last.type(cell.at(), value));
+        });
   }
 
   private static Optional<Fault.Done> stripped(OpenBook book) {
-    return Optional.of(Fault.Done.at("", true).then(last -> last.book.forEach(sheet -> sheet.forEach(
-        row -> row.forEach(cell -> {
+    return Optional.of(Fault.Done.at("", true)
+        .then(last -> last.book.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> {
           if (cell.getCellType() == CellType.FORMULA
               && ((XSSFCell) cell).getCTCell().isSetV()) {
             ((XSSFCell) cell).getCTCell().unsetV();
@@ -273,7 +273,8 @@ final class BookFaults {
   }
 
   private static Optional<Fault.Done> linked(OpenBook book, String target) {
-    return book.any(book.all(true, PRICE)).findFirst().map(cell -> new Fault.Done(List.of(cell.at(), ""), true, false)
+    return book.any(book.all(true, PRICE)).findFirst().map(cell -> new Fault.Done(
+            List.of(cell.at(), ""), true, false)
         .then(last -> link(last, cell.at(), target)));
   }
 

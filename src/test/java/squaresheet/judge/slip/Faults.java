@@ -31,7 +31,8 @@ public final class Faults {
 
   /** The ids of the list of slips that no fault here has, and why. */
   private static final Map<String, String> EXCUSED = Map.of(
-      "STL-07", "one workbook is given at a time, and this shows against the copy of another job only",
+      "STL-07",
+          "one workbook is given at a time, and this shows against the copy of another job only",
       "DOM-19", "no made workbook orders metal panels",
       "OK-01", "the layouts with areas typed have it in every clean workbook",
       "OK-02", "the layouts with one factor for the job have it in every clean workbook",
@@ -62,8 +63,8 @@ public final class Faults {
   public static List<Integer> order(String made, long seed) {
     return IntStream.range(0, ALL.size())
         .boxed()
-        .sorted(Comparator.comparingLong(
-            at -> new Random(31L * (ALL.get(at).label() + "|" + made).hashCode() + seed).nextLong()))
+        .sorted(Comparator.comparingLong(at ->
+            new Random(31L * (ALL.get(at).label() + "|" + made).hashCode() + seed).nextLong()))
         .toList();
   }
 
@@ -97,7 +98,8 @@ public final class Faults {
         slips.add(slip(fault, done.get(), done.get().moves().now(contents)));
         all.add(done.get());
       }
-      long moving = all.stream().filter(done -> !done.moves().equals(Moves.NONE)).count();
+      long moving =
+          all.stream().filter(done -> !done.moves().equals(Moves.NONE)).count();
       return moving > 0 && all.size() > 1
           ? Optional.empty()
           : Optional.of(new Pending(made, slips, book.bytes(), all));
@@ -139,7 +141,8 @@ public final class Faults {
       Moves moves = done.size() == 1 ? done.get(0).moves() : Moves.NONE;
       Map<String, Double> before = moves.now(shown(made, made.file()));
       Map<String, Double> now = shown(made, after);
-      double money = made.total().map(moves::now).map(at -> more(at, before, now)).orElse(0.0);
+      double money =
+          made.total().map(moves::now).map(at -> more(at, before, now)).orElse(0.0);
       Map<String, Double> packs = new LinkedHashMap<>();
       made.orders().stream().map(moves::now).forEach(at -> packs.put(at, more(at, before, now)));
       packs.values().removeIf(each -> each == 0);

@@ -47,8 +47,7 @@ final class FormulaFaults {
   }
 
   /** The formula with something around it. */
-  static BiFunction<OpenBook, KnownCell, Optional<String>> wrap(
-      String before, String after) {
+  static BiFunction<OpenBook, KnownCell, Optional<String>> wrap(String before, String after) {
     return (book, cell) -> Optional.of(book.content(cell.at()))
         .filter(text -> text.startsWith("="))
         .map(text -> before + text.substring(1) + after);

@@ -75,22 +75,19 @@ final class LookAlikes {
         honest("OK-09", "subtotals that skip each other", LookAlikes::subtotals),
         honest("OK-10", "a prepared row that is blank", LookAlikes::prepared),
         honest("OK-14", "codes of digits as text", LookAlikes::codes),
-        honest(
-            "OK-16",
-            "a credit",
-            book -> MoneyFaults.line(book, "Customer credit", -250)),
+        honest("OK-16", "a credit", book -> MoneyFaults.line(book, "Customer credit", -250)),
         honest("OK-17", "a guard about an option", LookAlikes::guard),
         honest("OK-23", "a steep face", LookAlikes::steep),
         honest("EDIT-07", "a column put in", LookAlikes::column),
-        honest(
-            "EDIT-08", "a work added", book -> MoneyFaults.line(book, "Gutter guard", 380)));
+        honest("EDIT-08", "a work added", book -> MoneyFaults.line(book, "Gutter guard", 380)));
   }
 
   private static Fault honest(
       String id, String name, Function<OpenBook, Optional<Fault.Done>> change) {
-    return new Fault(id, name, book -> book.made.own()
-        ? Optional.empty()
-        : change.apply(book).map(Fault.Done::meant));
+    return new Fault(
+        id,
+        name,
+        book -> book.made.own() ? Optional.empty() : change.apply(book).map(Fault.Done::meant));
   }
 
   /** A sheet of its own, a row a line: texts, numbers, percents, formulas. */
@@ -126,12 +123,11 @@ final class LookAlikes {
     List<KnownCell> changed = cells.stream()
         .filter(cell -> book.content(cell.at()).matches(".*(" + pattern + ").*"))
         .toList();
-    changed.forEach(cell -> book.formula(
-        cell.at(), book.content(cell.at()).substring(1).replaceFirst(pattern, by)));
+    changed.forEach(cell ->
+        book.formula(cell.at(), book.content(cell.at()).substring(1).replaceFirst(pattern, by)));
     return changed.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Fault.Done(changed.stream().map(KnownCell::at).toList(), false, true));
+        : Optional.of(new Fault.Done(changed.stream().map(KnownCell::at).toList(), false, true));
   }
 
   private static Optional<Fault.Done> divisor(OpenBook book) {
@@ -154,8 +150,7 @@ final class LookAlikes {
       int column = book.cell(plane.at()).getColumnIndex();
       book.all(true, PLANE_NAME).forEach(name -> guarded(book.cell(name.at())));
       Row row = StructureFaults.insert(book.cell(plane.at()));
-      ((XSSFRow) row)
-          .copyRowFrom(row.getSheet().getRow(row.getRowNum() + 1), new CellCopyPolicy());
+      ((XSSFRow) row).copyRowFrom(row.getSheet().getRow(row.getRowNum() + 1), new CellCopyPolicy());
       for (Cell cell : row) {
         if (cell.getCellType() != CellType.FORMULA && cell.getColumnIndex() >= column) {
           cell.setBlank();

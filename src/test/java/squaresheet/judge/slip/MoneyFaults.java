@@ -39,12 +39,10 @@ final class MoneyFaults {
         Fault.oneRow(
                 "ACC-01",
                 "rounded sum for a sum of rounded lines",
-                swap(
-                    "^SUM\\(E(\\d+):E(\\d+)\\)$", "ROUND(SUMPRODUCT(B$1:B$2,D$1:D$2),2)"),
+                swap("^SUM\\(E(\\d+):E(\\d+)\\)$", "ROUND(SUMPRODUCT(B$1:B$2,D$1:D$2),2)"),
                 SUBTOTAL)
             .unseen(),
-        Fault.oneRow(
-            "ACC-09", "amount not rounded", swap("^ROUND\\((.*),2\\)$", "$1"), AMOUNT),
+        Fault.oneRow("ACC-09", "amount not rounded", swap("^ROUND\\((.*),2\\)$", "$1"), AMOUNT),
         Fault.everyRow("ACC-09", "amount not rounded", swap("^ROUND\\((.*),2\\)$", "$1"), AMOUNT)
             .unseen(),
         new Fault("ACC-06", "a total of a table typed over", MoneyFaults::crossTotal),
@@ -64,12 +62,14 @@ final class MoneyFaults {
         new Fault("STL-09", "a price older than its validity", MoneyFaults::oldPrice),
         new Fault("STL-06", "a price that hangs on the day", MoneyFaults::byDay));
     List<Fault> foreign = new ArrayList<>(all.stream().map(Fault::foreign).toList());
-    foreign.add(new Fault("ACC-06", "a sum by category typed over", book -> book.made.own()
-        ? crossTotal(book)
-        : Optional.empty()));
-    foreign.add(new Fault("ACC-11", "sold below cost, own", book -> book.made.own()
-        ? belowCost(book)
-        : Optional.empty()));
+    foreign.add(new Fault(
+        "ACC-06",
+        "a sum by category typed over",
+        book -> book.made.own() ? crossTotal(book) : Optional.empty()));
+    foreign.add(new Fault(
+        "ACC-11",
+        "sold below cost, own",
+        book -> book.made.own() ? belowCost(book) : Optional.empty()));
     return foreign;
   }
 

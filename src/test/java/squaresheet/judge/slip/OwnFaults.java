@@ -13,7 +13,12 @@ final class OwnFaults {
 
   static List<Fault> all() {
     return List.of(
-        rule("LOG-02", "factor on an area of the slope", "gross_sloped_area", "^(.*)$", "($1)*1.118"),
+        rule(
+            "LOG-02",
+            "factor on an area of the slope",
+            "gross_sloped_area",
+            "^(.*)$",
+            "($1)*1.118"),
         rule("LOG-11", "overhang left out", "ice_reach", "eave_overhang\\+", ""),
         rule("LOG-16", "vent area in square feet", "vent_area", "\\*144", ""),
         rule("UNI-13", "inches used as feet", "cap_pieces", "\\*12", ""),
@@ -22,7 +27,12 @@ final class OwnFaults {
         rule("DOM-05", "starter without rakes", "starter_run", "\\+.*$", ""),
         rule("DOM-06", "cap by a coverage in square feet", "cap_pieces", "cap_exposure", "33.3"),
         rule("DOM-08", "ice rows without the slope", "ice_reach", "\\*Planes!\\$[A-Z]+\\d+", ""),
-        rule("DOM-09", "ice barrier from the eave", "ice_reach", "eave_overhang\\+wall_offset\\+", ""),
+        rule(
+            "DOM-09",
+            "ice barrier from the eave",
+            "ice_reach",
+            "eave_overhang\\+wall_offset\\+",
+            ""),
         rule("DOM-10", "valleys left out", "ice_barrier_length", "\\+ice_valley_length", ""),
         rule("DOM-11", "roll without its lap", "single_sheet_length", "-underlayment_side_lap", ""),
         rule("DOM-12", "one layer on a low slope", "underlayment_layers", "^IF.*$", "1"),
@@ -82,14 +92,16 @@ final class OwnFaults {
     if (!book.made.own()) {
       return Optional.empty();
     }
-    book.book.getName("overhead_rate").setRefersToFormula(
-        book.book.getName("profit_rate").getRefersToFormula());
-    return any(book, "overhead_rate", true).map(cell -> new Fault.Done(
-        List.of(
-            cell.at(),
-            any(book, "profit_rate", true).map(KnownCell::at).orElse(cell.at()),
-            any(book, "estimate_base", false).map(KnownCell::at).orElse(cell.at())),
-        true,
-        false));
+    book.book
+        .getName("overhead_rate")
+        .setRefersToFormula(book.book.getName("profit_rate").getRefersToFormula());
+    return any(book, "overhead_rate", true)
+        .map(cell -> new Fault.Done(
+            List.of(
+                cell.at(),
+                any(book, "profit_rate", true).map(KnownCell::at).orElse(cell.at()),
+                any(book, "estimate_base", false).map(KnownCell::at).orElse(cell.at())),
+            true,
+            false));
   }
 }

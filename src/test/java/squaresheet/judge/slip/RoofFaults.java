@@ -60,8 +60,7 @@ final class RoofFaults {
             .unseen(),
         Fault.number(
             "LOG-09", "triangle as a rectangle", RoofFaults::rectangle, cell -> false, RIDGE),
-        Fault.oneRow(
-            "LOG-11", "overhang left out", swap("\\+2\\*[A-Z]+\\d+\\)", ")"), PLAN_AREA),
+        Fault.oneRow("LOG-11", "overhang left out", swap("\\+2\\*[A-Z]+\\d+\\)", ")"), PLAN_AREA),
         Fault.everyRow("LOG-11", "overhang on one side only", swap("\\+2\\*", "+1*"), PLAN_AREA)
             .unseen(),
         Fault.oneRow("LOG-13", "waste divided in one row", swap(WASTE, "/(1-$1)"), PACKS),
@@ -78,7 +77,8 @@ final class RoofFaults {
                 swap("\\(([^()+]+)\\+([^()+]+)\\)/100", "($1)/100"),
                 PACKS)
             .unseen(),
-        Fault.oneRow("DOM-06", "cap by a coverage in square feet", swap("\\)/25\\b", ")/33.3"), PACKS)
+        Fault.oneRow(
+                "DOM-06", "cap by a coverage in square feet", swap("\\)/25\\b", ")/33.3"), PACKS)
             .unseen(),
         Fault.oneRow(
                 "DOM-10",
@@ -86,14 +86,16 @@ final class RoofFaults {
                 swap("\\*2\\+[^()]+\\)/65", "*2)/65"),
                 PACKS)
             .unseen(),
-        Fault.oneRow("DOM-11", "roll without its lap", swap("/10,", "/10.8,"), PACKS).unseen(),
+        Fault.oneRow("DOM-11", "roll without its lap", swap("/10,", "/10.8,"), PACKS)
+            .unseen(),
         Fault.number(
             "DOM-13",
             "shingles on 1/12",
             (book, value) -> value > 3 && value < 13 ? Optional.of(1.0) : Optional.empty(),
             cell -> cell.unit().equals("in/12"),
             PITCH),
-        Fault.oneRow("DOM-14", "bundles of another product", swap("\\*3,", "*4,"), PACKS).unseen(),
+        Fault.oneRow("DOM-14", "bundles of another product", swap("\\*3,", "*4,"), PACKS)
+            .unseen(),
         Fault.number("DOM-17", "hips of a hip roof set to none", none, cell -> false, EDGE_TOTAL));
   }
 
@@ -135,12 +137,9 @@ final class RoofFaults {
     if (rows.size() < 3 || !hasPitches(book)) {
       return Optional.empty();
     }
-    String first = book.content(rows.get(0).at())
-        .replaceAll("^.*\\*([A-Z]+)(\\d+)$", "\\$$1\\$$2");
+    String first = book.content(rows.get(0).at()).replaceAll("^.*\\*([A-Z]+)(\\d+)$", "\\$$1\\$$2");
     rows.forEach(cell -> book.formula(
-        cell.at(),
-        book.content(cell.at()).substring(1).replaceAll("\\*.*$", "*")
-            + first));
+        cell.at(), book.content(cell.at()).substring(1).replaceAll("\\*.*$", "*") + first));
     return Optional.of(new Fault.Done(rows.stream().map(KnownCell::at).toList(), true, false));
   }
 
@@ -168,16 +167,14 @@ final class RoofFaults {
   }
 
   private static Optional<Fault.Done> roundedEach(OpenBook book) {
-    return range(book, SQUARES)
-        .flatMap(range -> book.all(false, PACKS).stream()
-            .filter(cell -> cell.item().equals("shingles"))
-            .findFirst()
-            .map(cell -> {
-              String waste = book.content(cell.at()).replaceAll("^.*\\(1\\+([^)]*)\\).*$", "$1");
-              book.formula(
-                  cell.at(), "SUMPRODUCT(ROUNDUP(" + range + "*(1+" + waste + ")*3,0))");
-              return Fault.Done.at(cell.at(), false);
-            }));
+    return range(book, SQUARES).flatMap(range -> book.all(false, PACKS).stream()
+        .filter(cell -> cell.item().equals("shingles"))
+        .findFirst()
+        .map(cell -> {
+          String waste = book.content(cell.at()).replaceAll("^.*\\(1\\+([^)]*)\\).*$", "$1");
+          book.formula(cell.at(), "SUMPRODUCT(ROUNDUP(" + range + "*(1+" + waste + ")*3,0))");
+          return Fault.Done.at(cell.at(), false);
+        }));
   }
 
   private static Optional<Fault.Done> average(OpenBook book) {
@@ -187,8 +184,7 @@ final class RoofFaults {
         ? Optional.empty()
         : range(book, PITCH_FACTOR).map(range -> {
           book.formula(
-              area.get().at(),
-              plan.get().at().replaceAll("^.*!", "") + "*AVERAGE(" + range + ")");
+              area.get().at(), plan.get().at().replaceAll("^.*!", "") + "*AVERAGE(" + range + ")");
           return Fault.Done.at(area.get().at(), true);
         });
   }
@@ -249,18 +245,22 @@ final class RoofFaults {
     List<KnownCell> ridges = book.all(true, EDGE_KIND).stream()
         .filter(cell -> book.content(cell.at()).equals("Ridge"))
         .toList();
-    return ridges.isEmpty() ? Optional.empty() : book.any(ridges).findFirst().map(ridge -> {
-      Cell kind = book.cell(ridge.at());
-      Row row = StructureFaults.insert(kind);
-      row.createCell(kind.getColumnIndex() - 1).setCellValue(plane);
-      row.createCell(kind.getColumnIndex()).setCellValue("Ridge");
-      row.createCell(kind.getColumnIndex() + 1).setCellValue(
-          row.getSheet().getRow(row.getRowNum() + 1).getCell(kind.getColumnIndex() + 1)
-              .getNumericCellValue());
-      List<String> cells = List.of(
-          OpenBook.moved(ridge.at(), 0, -1), ridge.at(), OpenBook.moved(ridge.at(), 0, 1));
-      return new Fault.Done(cells, identifiable, false).moving(StructureFaults.under(row));
-    });
+    return ridges.isEmpty()
+        ? Optional.empty()
+        : book.any(ridges).findFirst().map(ridge -> {
+          Cell kind = book.cell(ridge.at());
+          Row row = StructureFaults.insert(kind);
+          row.createCell(kind.getColumnIndex() - 1).setCellValue(plane);
+          row.createCell(kind.getColumnIndex()).setCellValue("Ridge");
+          row.createCell(kind.getColumnIndex() + 1)
+              .setCellValue(row.getSheet()
+                  .getRow(row.getRowNum() + 1)
+                  .getCell(kind.getColumnIndex() + 1)
+                  .getNumericCellValue());
+          List<String> cells = List.of(
+              OpenBook.moved(ridge.at(), 0, -1), ridge.at(), OpenBook.moved(ridge.at(), 0, 1));
+          return new Fault.Done(cells, identifiable, false).moving(StructureFaults.under(row));
+        });
   }
 
   private static Optional<Fault.Done> time(OpenBook book) {
@@ -277,6 +277,8 @@ final class RoofFaults {
 
   /** The names of the planes, for look-alikes. */
   static List<String> names(OpenBook book) {
-    return book.all(true, PLANE_NAME).stream().map(cell -> book.content(cell.at())).toList();
+    return book.all(true, PLANE_NAME).stream()
+        .map(cell -> book.content(cell.at()))
+        .toList();
   }
 }

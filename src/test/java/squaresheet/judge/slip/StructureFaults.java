@@ -282,8 +282,7 @@ final class StructureFaults {
     String before = book.book.getSheetName(0);
     String after = "Sheet for the office";
     book.book.setSheetName(0, after);
-    return Optional.of(
-        Fault.Done.at(after + "!A1", false).moving(Moves.renamed(before, after)));
+    return Optional.of(Fault.Done.at(after + "!A1", false).moving(Moves.renamed(before, after)));
   }
 
   private static Optional<Fault.Done> notes(OpenBook book) {
