@@ -2,17 +2,22 @@ package squaresheet.judge.made;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Another program that works a workbook out and stores what it makes. */
 public interface Calculator {
+
+  /** The spreadsheet program now and then leaves without a word, and is asked again. */
+  int ATTEMPTS = 3;
 
   /** The files, in their order, worked out anew and saved. */
   List<byte[]> calculated(List<byte[]> files);
@@ -49,6 +54,28 @@ public interface Calculator {
     };
   }
 
+  /** Whether the spreadsheet program is on this machine. */
+  static boolean isHere() {
+    return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+        .anyMatch(each -> Files.isExecutable(Path.of(each, "soffice")));
+  }
+
+  private static boolean isDone(Path folder, int files) {
+    return Files.exists(folder.resolve("out").resolve(files - 1 + ".xlsx"));
+  }
+
+  private static void start(List<String> command, Path folder, int files)
+      throws IOException, InterruptedException {
+    Process process = new ProcessBuilder(command)
+        .redirectErrorStream(true)
+        .redirectOutput(folder.resolve("said.txt").toFile())
+        .start();
+    if (!process.waitFor(60 + 20L * files, TimeUnit.SECONDS)) {
+      process.destroyForcibly();
+      throw new IllegalStateException("the spreadsheet program did not come to an end");
+    }
+  }
+
   private static List<byte[]> byOffice(List<byte[]> files, Path folder)
       throws IOException, InterruptedException {
     Path user = Files.createDirectories(folder.resolve("profile/user"));
@@ -71,13 +98,8 @@ public interface Calculator {
     for (int i = 0; i < files.size(); i++) {
       command.add(Files.write(folder.resolve(i + ".xlsx"), files.get(i)).toString());
     }
-    Process process = new ProcessBuilder(command)
-        .redirectErrorStream(true)
-        .redirectOutput(folder.resolve("said.txt").toFile())
-        .start();
-    if (!process.waitFor(60 + 20L * files.size(), TimeUnit.SECONDS)) {
-      process.destroyForcibly();
-      throw new IllegalStateException("the spreadsheet program did not come to an end");
+    for (int attempt = 0; attempt < ATTEMPTS && !isDone(folder, files.size()); attempt++) {
+      start(command, folder, files.size());
     }
     List<byte[]> out = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
