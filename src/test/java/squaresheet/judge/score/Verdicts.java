@@ -40,6 +40,8 @@ final class Verdicts {
   }
 
   /** What correct makes of it, given the faults in it and what the cells should show. */
+  @SuppressWarnings(
+      "ReferenceEquality") // the very workbook that was verified already, or else another pass
   Mended mended(List<Slip> slips, Map<String, Double> right) {
     return Mended.of(book, each -> each == book ? verdict : Verify.of(each, NAME), slips, right);
   }
