@@ -289,12 +289,12 @@ final class BookFaults {
               PackagingURIHelper.toURI(target.replace(" ", "%20")), TargetMode.EXTERNAL, PATHS)
           .getId();
       try (OutputStream out = part.getOutputStream()) {
-        out.write(("""
+        out.write("""
             <?xml version="1.0" encoding="UTF-8" standalone="yes"?>
             <externalLink xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">\
             <externalBook xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="%s">\
             <sheetNames><sheetName val="Prices"/></sheetNames></externalBook></externalLink>
-            """.formatted(path)).getBytes(StandardCharsets.UTF_8));
+            """.formatted(path).getBytes(StandardCharsets.UTF_8));
       }
       PackageRelationship relation =
           book.book.getPackagePart().addRelationship(name, TargetMode.INTERNAL, LINKS);

@@ -156,7 +156,7 @@ final class MoneyFaults {
         .filter(cost -> cost.item().matches("Cost|estimate_cost"))
         .findFirst()
         .map(cost -> {
-          book.type(cell.at(), Math.round(book.value(cost.at()) * 0.95));
+          book.type(cell.at(), Math.rint(book.value(cost.at()) * 0.95));
           return Fault.Done.at(cell.at(), true);
         }));
   }

@@ -234,7 +234,7 @@ final class RoofFaults {
       int free = sheet.getLastRowNum() + 3;
       Row row = sheet.createRow(free);
       row.createCell(0).setCellValue("Footprint with overhang, from the drawing (sf)");
-      row.createCell(1).setCellValue(Math.round(book.value(plan.at()) / 0.9));
+      row.createCell(1).setCellValue(Math.rint(book.value(plan.at()) / 0.9));
       return new Fault.Done(
           List.of(plan.at(), sheet.getSheetName() + "!B" + (free + 1)), true, false);
     });
