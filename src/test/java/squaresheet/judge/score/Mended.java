@@ -48,10 +48,10 @@ record Mended(int changes, int harms, boolean mended) {
         .filter(change ->
             !shows(after, change.cell(), right) || slips.stream().anyMatch(Slip::harmless))
         .count();
-    boolean mended = !slips.isEmpty()
-        && corrections.changes().stream()
-            .filter(change -> wrong.contains(name(change.cell())))
-            .anyMatch(change -> shows(after, change.cell(), right));
+    boolean touched =
+        corrections.changes().stream().anyMatch(change -> wrong.contains(name(change.cell())));
+    boolean mended = touched
+        && wrong.stream().filter(right::containsKey).allMatch(at -> shows(after, at, right));
     return new Mended(corrections.changes().size(), (int) harms, mended);
   }
 
@@ -60,7 +60,13 @@ record Mended(int changes, int harms, boolean mended) {
   }
 
   private static boolean shows(Workbook book, Address cell, Map<String, Double> right) {
-    Double should = right.get(name(cell));
+    return shows(book, name(cell), right);
+  }
+
+  private static boolean shows(Workbook book, String at, Map<String, Double> right) {
+    int mark = at.lastIndexOf('!');
+    Double should = right.get(at);
+    Address cell = Address.of(at.substring(0, mark), at.substring(mark + 1));
     Content content = book.cell(cell).stored();
     return should != null
         && content instanceof Content.Numeric number

@@ -39,7 +39,7 @@ class ScoreTest {
 
   @Test
   void a_finding_at_what_follows_catches_it_though_not_exactly() {
-    Score score = score("error-value", spoilt.made().total().orElseThrow(), Severity.ERROR, "", "");
+    Score score = score("stale-value", spoilt.made().total().orElseThrow(), Severity.ERROR, "", "");
     assertThat(score.caught()).isTrue();
     assertThat(score.exact()).isFalse();
     assertThat(score.named()).isFalse();

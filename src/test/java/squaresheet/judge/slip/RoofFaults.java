@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellCopyPolicy;
 import org.apache.poi.ss.usermodel.Row;
@@ -167,14 +168,21 @@ final class RoofFaults {
   }
 
   private static Optional<Fault.Done> roundedEach(OpenBook book) {
-    return range(book, SQUARES).flatMap(range -> book.all(false, PACKS).stream()
-        .filter(cell -> cell.item().equals("shingles"))
+    List<KnownCell> squares =
+        book.all(false, SQUARES).stream().filter(cell -> !cell.run().isEmpty()).toList();
+    return book.all(false, PACKS).stream()
+        .filter(cell -> cell.item().equals("shingles") && squares.size() > 1)
         .findFirst()
         .map(cell -> {
           String waste = book.content(cell.at()).replaceAll("^.*\\(1\\+([^)]*)\\).*$", "$1");
-          book.formula(cell.at(), "SUMPRODUCT(ROUNDUP(" + range + "*(1+" + waste + ")*3,0))");
+          book.formula(
+              cell.at(),
+              squares.stream()
+                  .map(each -> "ROUNDUP(" + MoneyFaults.quoted(each.at(), cell.at()) + "*(1+"
+                      + waste + ")*3,0)")
+                  .collect(Collectors.joining("+")));
           return Fault.Done.at(cell.at(), false);
-        }));
+        });
   }
 
   private static Optional<Fault.Done> average(OpenBook book) {
