@@ -173,6 +173,8 @@ final class SlipNames {
   /** Whether none of them does, and one names another slip. */
   static boolean wrong(Slip slip, List<Heard> heard) {
     return !right(slip, heard)
-        && heard.stream().anyMatch(each -> ALL.keySet().stream().anyMatch(id -> names(id, each)));
+        && heard.stream()
+            .filter(each -> !OPEN.contains(each.id()))
+            .anyMatch(each -> ALL.keySet().stream().anyMatch(id -> names(id, each)));
   }
 }
