@@ -2,6 +2,7 @@ package squaresheet.judge.slip;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -20,6 +21,10 @@ record Fault(String id, String name, Function<OpenBook, Optional<Done>> put) {
 
   /** How many rows of one family are needed for the odd one to stand out. */
   private static final int A_FAMILY = 3;
+
+  /** Faults that the meaning of the cells contradicts, however few rows there are. */
+  private static final Set<String> BY_MEANING = Set.of(
+      "FRM-06", "FRM-08", "FRM-09", "UNI-04", "UNI-14", "LOG-01", "LOG-03", "LOG-14", "LOG-11");
 
   /**
    * What was done.
@@ -96,8 +101,9 @@ record Fault(String id, String name, Function<OpenBook, Optional<Done>> put) {
       Meaning... meanings) {
     return new Fault(id, name, book -> places(book, change, false, meanings).flatMap(cell -> {
       change.apply(book, cell).ifPresent(text -> book.formula(cell.at(), text));
-      return Optional.of(
-          Done.at(cell.at(), book.family(cell).size() >= A_FAMILY || cell.run().isEmpty()));
+      return Optional.of(Done.at(
+          cell.at(),
+          book.family(cell).size() >= A_FAMILY || cell.run().isEmpty() || BY_MEANING.contains(id)));
     }));
   }
 
