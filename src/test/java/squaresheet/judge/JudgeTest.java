@@ -103,7 +103,12 @@ class JudgeTest {
             .get(0));
         assertThat(spoilt.slips().get(0).cells()).isNotEmpty().doesNotContainNull();
         assertThat(spoilt.slips().get(0).right()).isNotEmpty();
-        assertThat(spoilt.file()).isNotEqualTo(made.file());
+        if (spoilt
+            .slips()
+            .get(0)
+            .identifiable()) { // a column of like numbers may be sorted alone unnoticed
+          assertThat(spoilt.file()).isNotEqualTo(made.file());
+        }
         put++;
       }
     }
