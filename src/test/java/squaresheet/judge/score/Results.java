@@ -66,10 +66,15 @@ final class Results {
             .append(name)
             .append(": ")
             .append(scores.stream()
-                .map(score -> score.layout() + " at " + score.slip().cells().get(0))
+                .map(score -> score.layout() + " at " + place(score))
                 .collect(Collectors.joining("; ")))
             .append('\n'));
     return text.toString();
+  }
+
+  private static String place(Score score) {
+    String cell = score.slip().cells().get(0);
+    return cell.isEmpty() ? "the workbook as a whole" : cell;
   }
 
   private static String layout(Score score) {
