@@ -15,7 +15,9 @@ enum Complaint {
   ROW_UNREAD("row-not-read", Severity.ERROR, "A row could not be read"),
   SMALLER_UNIT("bare-number-too-large", Severity.ERROR, "A bare number fits a smaller unit"),
   ROW_WAITS(
-      "row-waits-for-plane", Severity.NOTE, "A row belongs to a plane that could not be read"),
+      "row-waits-for-plane",
+      Severity.NOTE,
+      "A row waits for one of its plane that could not be read"),
   WORDS_LEFT("words-not-read", Severity.NOTE, "Words under the tables are not read"),
   ROW_MISSING("plane-row-missing", Severity.ERROR, "A plane has no row where one is needed"),
   WORD_UNKNOWN("word-not-known", Severity.ERROR, "A word is none of those to choose from"),

@@ -1,6 +1,8 @@
 package squaresheet.binding;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -260,20 +262,38 @@ final class ListRows {
         .map(Node.Reference::block);
   }
 
-  /** Rates that no line of the estimate takes up. */
+  /** Rates that no line of the estimate takes up: it reads none of theirs, and not every rate of that item has its line. */
   private void rates() {
-    for (Address rate : rows("rate_item")) {
+    List<Address> rates = rows("rate_item");
+    List<String> items = rates.stream().map(this::said).toList();
+    List<String> lines =
+        rows("line_item").stream().map(line -> itemOf(said(line), items)).toList();
+    for (Address rate : rates) {
       Sheet sheet = book.sheet(rate.sheet()).orElseThrow();
-      String item = Cells.text(values.cell(rate));
+      String item = said(rate);
       Optional<Ref> amount =
           names.cell("rate_amount").map(it -> new Ref(rate.ref().row(), it.ref().column()));
-      boolean line = amount.filter(it -> isRead(sheet, List.of(it))).isPresent()
-          || rows("line_item").stream()
-              .anyMatch(it -> Cells.text(values.cell(it)).equalsIgnoreCase(item));
-      if (!line) {
-        noLine(rate, "the rate of '" + item + "'", "insert a line of that name among the costs");
+      boolean isTaken = amount.filter(it -> isRead(sheet, List.of(it))).isPresent()
+          || Collections.frequency(lines, item) >= Collections.frequency(items, item);
+      if (!isTaken) {
+        noLine(
+            rate,
+            "the rate of '" + Cells.text(values.cell(rate)) + "'",
+            "insert a line of that name among the costs");
       }
     }
+  }
+
+  private String said(Address cell) {
+    return Cells.text(values.cell(cell)).toLowerCase(Locale.ROOT);
+  }
+
+  /** The item that a line is of: the longest that it is called by, alone or with a band behind a comma. */
+  private static String itemOf(String line, List<String> items) {
+    return items.stream()
+        .filter(item -> line.equals(item) || line.startsWith(item + ", "))
+        .max(Comparator.comparingInt(String::length))
+        .orElse(line);
   }
 
   /** Payments that the estimate does not list: its shares stand in the column beside their names. */

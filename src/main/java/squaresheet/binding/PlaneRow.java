@@ -120,9 +120,10 @@ final class PlaneRow {
     if (text.isEmpty() && cornerLists.isBroken(id)) {
       row.refuse(
           "corners",
-          Complaint.ROW_UNREAD.at(
+          Complaint.ROW_WAITS.at(
               row.where("corners"),
-              "every corner of a polygon must be known, but one of this plane could not be read"));
+              "every corner of a polygon must be known, but one of this plane could not be read; the plane"
+                  + " waits for it"));
     }
     if (corners.isEmpty() && row.isWhole()) {
       row.refuse(

@@ -31,8 +31,9 @@ final class ArrayWork {
           .filter(Node.Array.class::isInstance)
           .isPresent();
     }
-    if (node instanceof Node.Call call && Catalog.get(call.function()) == null) {
-      return false;
+    boolean foreign = node instanceof Node.Call call && Catalog.get(call.function()) == null;
+    if (foreign || node instanceof Node.Applied) {
+      return false; // it is not worked out, so not element by element either
     }
     for (int i = 0; i < node.parts().size(); i++) {
       if (!Trees.takesMany(node, i) && gives(evaluation, node.parts().get(i))) {

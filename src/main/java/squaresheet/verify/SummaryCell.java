@@ -93,6 +93,7 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
               .formula(written.at(placed.ref()))
               .map(right ->
                   new SummaryCell(there.book(), there.at(placed.ref().plus(down, 0)), name, right))
+              .filter(SummaryCell::isOfThisBook)
               .ifPresent(all::add));
     }
   }
@@ -114,6 +115,12 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
         .map(placed -> placed.ref().row())
         .min(Comparator.comparingInt(row -> Math.abs(row - near)))
         .orElse(near);
+  }
+
+  /** A sheet that only the workbook written anew has, such as that of the rows not read, is not repeated here. */
+  private boolean isOfThisBook() {
+    return Nodes.all(right.tree(), Node.Name.class)
+        .allMatch(name -> book.workbook().name(name.name()).isPresent());
   }
 
   /** What it should show of what the other sheets work out, right or wrong. */

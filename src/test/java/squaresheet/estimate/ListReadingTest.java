@@ -44,7 +44,8 @@ class ListReadingTest {
             "rates.csv: no column 'supplier' of the table of rates, so it is not read; nearest: 'quantity'");
     assertThat(said(terms))
         .containsExactly(
-            "terms.csv: no column 'code' of the terms, so it is not read; nearest: 'note'");
+            "terms.csv: no column 'code' of the terms, so it is not read; nearest: 'cost_code',"
+                + " 'note'");
   }
 
   @Test

@@ -185,10 +185,13 @@ class LimitsTest {
   }
 
   @Test
-  void a_waste_rate_past_a_half_is_no_rate_wherever_it_comes_from() {
+  void a_waste_rate_past_a_half_is_doubted_and_past_the_whole_refused_wherever_it_comes_from() {
     Names names = Jobs.plane(Names.none(), "A", 6, 20, 10).with("waste_choice", "simulated");
-    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.5)))).doesNotContain("waste_is_a_ratio");
-    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.51)))).contains("waste_is_a_ratio");
+    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.5)))).doesNotContain("waste_is_usual");
+    assertThat(spoken(names.withSimulatedWaste(Ratio.of(0.51))))
+        .contains("waste_is_usual")
+        .doesNotContain("waste_is_a_ratio");
+    assertThat(spoken(names.withSimulatedWaste(Ratio.of(1.01)))).contains("waste_is_a_ratio");
   }
 
   @ParameterizedTest
