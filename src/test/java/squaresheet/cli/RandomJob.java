@@ -80,12 +80,12 @@ final class RandomJob {
     return """
         name,value,cost_code,note
         currency,USD,,
-        overhead,%s%%,90-100,
-        profit,%s %s%%,90-200,
-        discount_share,%s%%,90-300,
+        overhead,%s%%,OVH,
+        profit,%s %s%%,PFT,
+        discount_share,%s%%,DSC,
         discount_amount,%s,,
         discount_when,%s,,
-        tax_rate,%s%%,90-400,
+        tax_rate,%s%%,STX,
         tax_on,%s,,
         tax_rounding,%s,,
         payment: on signing,%d%%,,
