@@ -93,7 +93,7 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
               .formula(written.at(placed.ref()))
               .map(right ->
                   new SummaryCell(there.book(), there.at(placed.ref().plus(down, 0)), name, right))
-              .filter(SummaryCell::isOfThisBook)
+              .filter(cell -> cell.isOfThisBook(written))
               .ifPresent(all::add));
     }
   }
@@ -118,9 +118,12 @@ record SummaryCell(Book book, Address at, String label, Formula right) {
   }
 
   /** A sheet that only the workbook written anew has, such as that of the rows not read, is not repeated here. */
-  private boolean isOfThisBook() {
+  private boolean isOfThisBook(Tab written) {
     return Nodes.all(right.tree(), Node.Name.class)
-        .allMatch(name -> book.workbook().name(name.name()).isPresent());
+        .map(Node.Name::name)
+        .filter(name -> book.named(name).isEmpty())
+        .flatMap(name -> written.book().named(name).stream())
+        .allMatch(cells -> tab(book, cells.first().sheet()).isPresent());
   }
 
   /** What it should show of what the other sheets work out, right or wrong. */

@@ -24,6 +24,8 @@ class ModernFormulasTest {
         "IF(A1>0,SUM,MAX)(B1:B9)",
         "INDEX(rules,2)(A1)",
         "own_rule(A1)(2)",
+        "own_rule({1,2;3,4})(2)",
+        "Rules!gross(CEILING({1,2;3,4},1))",
         "Rules!gross(A1)",
         "'My rules'!gross(A1,2)",
         "[1]!gross(A1)",
@@ -85,6 +87,7 @@ class ModernFormulasTest {
     assertThat(FormulaTest.evaluate(text, Map.of("A1", new Value.Number(1))))
         .as(text)
         .isInstanceOf(Value.NotChecked.class);
+    assertThat(formula.evaluateArray(cell -> new Value.Number(1))).isNotNull();
   }
 
   @ParameterizedTest

@@ -4,6 +4,7 @@ import static squaresheet.judge.made.Meaning.EAVE;
 import static squaresheet.judge.made.Meaning.LENGTH_UP_SLOPE;
 import static squaresheet.judge.made.Meaning.PACKS;
 import static squaresheet.judge.made.Meaning.PLANE_NAME;
+import static squaresheet.judge.made.Meaning.PLAN_AREA;
 import static squaresheet.judge.made.Meaning.PRICE;
 import static squaresheet.judge.made.Meaning.SLOPED_AREA;
 import static squaresheet.judge.made.Meaning.SUBTOTAL;
@@ -101,10 +102,9 @@ final class BookFaults {
   /** A copy of the roof's sheet with one dimension another. */
   private static String copy(OpenBook book, KnownCell area, String name) {
     Sheet copy = book.book.cloneSheet(book.book.getSheetIndex(sheet(area)), name);
-    KnownCell any =
-        book.all(true, EAVE, LENGTH_UP_SLOPE, squaresheet.judge.made.Meaning.PLAN_AREA).stream()
-            .findFirst()
-            .orElseThrow(() -> new IllegalStateException("nothing typed"));
+    KnownCell any = book.all(true, EAVE, LENGTH_UP_SLOPE, PLAN_AREA).stream()
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("nothing typed"));
     String at = name + any.at().substring(any.at().lastIndexOf('!'));
     book.type(at, Math.rint(book.value(any.at()) * 0.6));
     return copy.getSheetName();

@@ -24,7 +24,8 @@ record Fault(String id, String name, Function<OpenBook, Optional<Done>> put) {
 
   /** Faults that the meaning of the cells contradicts, however few rows there are. */
   private static final Set<String> BY_MEANING = Set.of(
-      "FRM-06", "FRM-08", "FRM-09", "UNI-04", "UNI-14", "LOG-01", "LOG-03", "LOG-14", "LOG-11");
+      "FRM-06", "FRM-08", "FRM-09", "UNI-03", "UNI-04", "UNI-14", "LOG-01", "LOG-03", "LOG-14",
+      "LOG-11");
 
   /**
    * What was done.

@@ -125,6 +125,7 @@ final class FormulaFaults {
             "rounded to nearest",
             swap("^(ROUNDUP|CEILING)\\((.*),[01]\\)$", "ROUND($2,0)"),
             PACKS),
+        Fault.oneRow("UNI-03", "square feet for squares", swap("/100\\b", ""), SQUARES),
         Fault.oneRow("FRM-16", "odd constant", swap("/100\\b", "/110"), SQUARES),
         Fault.oneRow("FRM-17", "circular", circle(), SUBTOTAL, TOTAL),
         Fault.oneRow(

@@ -2,12 +2,16 @@ package squaresheet.judge.slip;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import squaresheet.judge.made.KnownCell;
 
 /** Faults of the rules in job workbooks of the product's own layout: the workbook declares its rules, so each contradicts them. */
 final class OwnFaults {
 
   private static final String HIP = "^SQRT\\((.*?)\\^2\\+(.*?)\\^2\\)$";
+
+  /** Pieces in a bundle or a box: sixteen and more. */
+  private static final String PIECES = "(1[6-9]|[2-9]\\d|\\d{3,})(\\.0)?";
 
   private OwnFaults() {}
 
@@ -41,16 +45,23 @@ final class OwnFaults {
         rule("ACC-09", "amount not rounded", "line_amount", "^ROUND\\((.*),2\\)$", "$1"),
         rule("FRM-04", "one row's factor for all", "gross_sloped_area", "\\$C(\\d+)", "\\$C\\$5"),
         rule("FRM-08", "a deleted cell in a rule", "starter_run", "^(.*)$", "$1+#REF!"),
-        typed("DOM-14", "bundles of another product", "catalogue_pieces_per_pack", "29"),
-        typed("LOG-09", "triangle as a rectangle", "plane_shape", "rectangle"),
-        typed("DOM-17", "a hip called a ridge", "edge_kind", "ridge"),
+        typed("DOM-14", "bundles of another product", "catalogue_pieces_per_pack", PIECES, "29"),
+        typed("LOG-09", "triangle as a rectangle", "plane_shape", "triangle", "rectangle"),
+        typed("DOM-17", "a hip called a ridge", "edge_kind", "hip", "ridge"),
         new Fault("FRM-20", "a name that points elsewhere", OwnFaults::name));
   }
 
   private static Optional<KnownCell> any(OpenBook book, String name, boolean typed) {
+    return any(book, name, typed, cell -> true);
+  }
+
+  /** One of the cells of a name that have a place for the fault. */
+  private static Optional<KnownCell> any(
+      OpenBook book, String name, boolean typed, Predicate<KnownCell> fits) {
     return book.made.own()
         ? book.any(book.made.cells().stream()
                 .filter(cell -> cell.run().equals(name) && cell.typed() == typed)
+                .filter(fits)
                 .toList())
             .findFirst()
         : Optional.empty();
@@ -68,12 +79,13 @@ final class OwnFaults {
     }));
   }
 
-  private static Fault typed(String id, String name, String rule, String word) {
-    return new Fault(id, name + ", own", book -> any(book, rule, true)
-        .filter(cell -> !book.content(cell.at()).equals(word))
-        .filter(cell -> !id.equals("LOG-09") || book.content(cell.at()).equals("triangle"))
-        .filter(cell -> !id.equals("DOM-14") || book.value(cell.at()) > 15)
-        .filter(cell -> !id.equals("DOM-17") || book.content(cell.at()).equals("hip"))
+  private static Fault typed(String id, String name, String rule, String before, String word) {
+    return new Fault(id, name + ", own", book -> any(
+            book,
+            rule,
+            true,
+            cell -> book.content(cell.at()).matches(before)
+                && !book.content(cell.at()).equals(word))
         .map(cell -> {
           if (word.matches("\\d+")) {
             book.type(cell.at(), Double.parseDouble(word));

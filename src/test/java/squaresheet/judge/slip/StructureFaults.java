@@ -57,7 +57,7 @@ final class StructureFaults {
         file("ITG-07", "a name that is broken", book -> {
           var name = book.book.createName();
           name.setNameName("old_rate");
-          name.setRefersToFormula("#REF!$A$1");
+          name.setRefersToFormula("#REF!");
         }),
         honest("EDIT-01", "a plane added with its formulas", book -> copied(book, true)),
         honest("EDIT-02", "a price changed", book -> edit(book, PRICE, 1.03)),
@@ -186,6 +186,8 @@ final class StructureFaults {
         .findFirst()
         .map(book::family)
         .filter(all -> all.size() > 2)
+        .filter(all ->
+            all.stream().mapToDouble(cell -> book.value(cell.at())).distinct().count() > 1)
         .map(all -> {
           List<Double> values = all.stream().map(cell -> book.value(cell.at())).toList();
           for (int i = 0; i < all.size(); i++) {

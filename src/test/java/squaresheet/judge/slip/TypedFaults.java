@@ -90,7 +90,6 @@ final class TypedFaults {
         Fault.number("MEC-09b", "a tenth", times(0.1), NEVER, EAVE, LENGTH_UP_SLOPE),
         Fault.number("UNI-01", "degrees in an x/12 column", degrees(), NEVER, PITCH),
         Fault.number("UNI-02", "pitch as a ratio", ratio(), ALWAYS, PITCH),
-        Fault.number("UNI-03", "square feet for squares", times(100), NEVER, SQUARES),
         Fault.number(
             "UNI-05",
             "feet.inches",
